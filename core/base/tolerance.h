@@ -1,0 +1,13 @@
+// The one file of tolerances. All lengths in inches.
+#pragma once
+
+namespace sillwright::tolerance {
+
+// Two computed lengths that differ by less are the same length. Far below a sixty-fourth, far above rounding noise of
+// sums of sixteenths over 1,000 ft.
+inline constexpr double same = 1e-6;
+
+// The finest mark of a tape; stations are rounded to it once, when an edit is committed.
+inline constexpr double tapeMark = 1.0 / 16.0;
+
+} // namespace sillwright::tolerance
