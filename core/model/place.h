@@ -1,0 +1,32 @@
+// Where a wall stands among its neighbours: all that a check or drawing of one wall needs from outside the wall itself.
+#pragma once
+
+#include <optional>
+
+#include "core/model/job.h"
+
+namespace sillwright {
+
+// The wall that shares a corner.
+struct Neighbour {
+  Id wall;
+  bool insideCorner = false; // the concrete of the neighbour goes on past the end of this wall
+  double turn = 0;           // degrees from this wall's direction to the neighbour's, + left (an outside corner)
+  double thickness = 0;      // of the neighbour
+  double sillInset = 0;
+  double sillWidth = 0;      // of the neighbour's first sill at that corner; 0 where it has none
+  bool operator==(const Neighbour&) const = default;
+};
+
+struct WallPlace {
+  Point2 from; // plan
+  Point2 to;
+  double length = 0;
+  std::optional<Neighbour> atStart;
+  std::optional<Neighbour> atEnd;
+  bool operator==(const WallPlace&) const = default;
+};
+
+WallPlace placeOf(const Job& job, const WallLine& wall);
+
+} // namespace sillwright

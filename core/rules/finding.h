@@ -1,0 +1,55 @@
+// What a rule found: data, no words. Words are made in rules/wording.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+#include "core/base/ids.h"
+#include "core/geometry/shapes.h"
+#include "core/rules/level.h"
+
+namespace sillwright {
+
+// One number for each rule of the rule book; the table is in rules/rule_book.
+enum class RuleId : std::uint8_t {
+  StrapEdge, StrapJoint, StrapPair, StrapLean, StrapLeanOpening, StrapColumn, StrapSeam, StrapSteel, StrapDepth,
+  StrapBack, StrapHang, StrapMissing,
+  BoltCount, BoltEndFar, BoltEndNear, BoltSpacing, BoltThird, BoltEmbed, BoltThread, BoltOpening, BoltStud, BoltSteel,
+  BoltStrap, BoltSplice,
+  WasherSheathing, WasherSill, WasherColumn, WasherWasher,
+  ColumnSill, ColumnOpening, ColumnOverlap,
+  BarCover, PourForm,
+  Count
+};
+
+enum class Unit : std::uint8_t { Inch, Count, Ratio };
+// How measured stands to the limit when all is well.
+enum class Wanted : std::uint8_t { AtLeast, AtMost, None };
+
+// What to change so that the finding goes away: one field of one piece, by how much.
+struct Correction {
+  enum class Field : std::uint8_t { Station, Depth, Height, Projection, Hook } field = Field::Station;
+  Id piece;
+  double by = 0; // in; + is right, inward, up
+  bool operator==(const Correction&) const = default;
+};
+
+struct Finding {
+  RuleId rule = RuleId::StrapEdge;
+  Level level = Level::Fix;
+  Id wall;
+  std::vector<Id> pieces; // first the one to move, then what it collides with
+  double measured = 0;
+  double limit = 0;
+  Unit unit = Unit::Inch;
+  Wanted wanted = Wanted::AtLeast;
+  Box3 region;            // exactly where the measure falls short
+  std::optional<Correction> correction;
+  std::uint8_t variant = 0; // which wording of its rule: see rules/wording
+  bool operator==(const Finding&) const = default;
+};
+
+inline Point3 middleOf(const Box3& box) { return {box.s.middle(), box.d.middle(), box.z.middle()}; }
+
+} // namespace sillwright

@@ -1,0 +1,67 @@
+// The limits of the rule book with their defaults, and a job's overrides resolved. One place for every number.
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <string_view>
+
+#include "core/model/job.h"
+#include "core/rules/finding.h"
+#include "core/standards/source.h"
+
+namespace sillwright {
+
+enum class LimitKey : std::uint8_t {
+  StrapEdgeTarget, // the minimum is the type's own
+  StrapJoint,
+  StrapPair,
+  StrapPlumb,     // out of plumb over StrapPlumbGauge taken for strap.lean
+  StrapPlumbGauge,
+  StrapSteelTarget,
+  StrapDepthTarget,
+  StrapBackTarget,
+  BoltCount,
+  BoltShortPiece,   // pieces up to this need only one bolt, where it joins offset panels
+  BoltNoPiece,      // pieces up to this need none
+  BoltEndFar,
+  BoltEndNearDiameters,
+  BoltSpacing,
+  BoltSpacingTall,  // over two storeys
+  BoltEmbed,
+  BoltThreadSpare,
+  BoltStandoutThreads,
+  BoltSteelTarget,
+  BoltStrapTarget,
+  WasherSheathing,
+  WasherSheathingFrom, // plf
+  WasherColumnTarget,
+  ColumnOnSill,
+  PourForm,
+  Count
+};
+
+struct LimitRow {
+  LimitKey key;
+  std::string_view name; // as in job files: "strap.edge target"
+  RuleId rule;
+  double value;
+  std::string_view unit; // "in", "d", "threads", "plf", ""
+  Level level;           // what it means to miss it
+  Wanted wanted;
+  Source source;
+};
+
+std::span<const LimitRow> limitTable();
+std::optional<LimitKey> limitKey(std::string_view name);
+
+// Defaults with the job's overrides applied. Unknown names are left out (reading a job file refuses them).
+struct ResolvedLimits {
+  std::array<double, static_cast<std::size_t>(LimitKey::Count)> value{};
+  std::array<bool, static_cast<std::size_t>(LimitKey::Count)> overridden{};
+  double operator[](LimitKey key) const { return value[static_cast<std::size_t>(key)]; }
+};
+ResolvedLimits resolve(const JobLimits& limits);
+
+} // namespace sillwright

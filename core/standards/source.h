@@ -1,0 +1,25 @@
+// Where a number comes from, and how sure that is.
+#pragma once
+
+#include <string_view>
+
+namespace sillwright {
+
+enum class Status {
+  Published,      // the document was seen
+  FromMemory,     // published, but only remembered: never the basis of a FIX
+  CommonPractice, // of the trade, no document
+  Type,           // entered for the hardware from its own instructions
+  Plans,          // entered from the approved plans
+  Geometry,       // follows from the shapes alone
+  Statics
+};
+
+struct Source {
+  std::string_view document; // "IRC 2024 R403.1.6", "ACI 318-19 Table 20.5.1.3.1"; empty for practice and geometry
+  Status status = Status::CommonPractice;
+};
+
+std::string_view words(Status status);
+
+} // namespace sillwright
