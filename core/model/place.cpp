@@ -1,0 +1,70 @@
+#include "core/model/place.h"
+
+#include <cmath>
+#include <numbers>
+
+#include "core/base/tolerance.h"
+#include "core/model/lookup.h"
+
+namespace sillwright {
+
+namespace {
+
+struct Direction {
+  double x = 0, y = 0;
+};
+
+std::optional<Direction> directionOf(const Job& job, const WallLine& wall) {
+  const Corner* from = findCorner(job, wall.startCorner);
+  const Corner* to = findCorner(job, wall.endCorner);
+  const double length = wallLength(job, wall);
+  if (!from || !to || length < tolerance::same)
+    return std::nullopt;
+  return Direction{(to->at.x - from->at.x) / length, (to->at.y - from->at.y) / length};
+}
+
+double turnBetween(Direction a, Direction b) {
+  return std::atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y) * 180.0 / std::numbers::pi;
+}
+
+// The neighbour that carries the line of the foundation on: it starts where this wall ends, or ends where this starts.
+std::optional<Neighbour> neighbourAt(const Job& job, const WallLine& wall, bool atStart) {
+  const Id corner = atStart ? wall.startCorner : wall.endCorner;
+  for (const Id id : job.walls.atCorner(corner)) {
+    const WallLine* other = job.walls.find(id);
+    if (id == wall.id || (atStart ? other->endCorner : other->startCorner) != corner)
+      continue;
+    const auto own = directionOf(job, wall);
+    const auto theirs = directionOf(job, *other);
+    if (!own || !theirs)
+      return std::nullopt;
+    Neighbour neighbour;
+    neighbour.wall = id;
+    neighbour.turn = atStart ? turnBetween(*theirs, *own) : turnBetween(*own, *theirs);
+    neighbour.insideCorner = neighbour.turn < -1.0;
+    neighbour.thickness = other->thickness;
+    neighbour.sillInset = other->sillInset;
+    if (!other->sills.empty())
+      neighbour.sillWidth = dressedWidth((atStart ? other->sills.back() : other->sills.front()).nominal);
+    return neighbour;
+  }
+  return std::nullopt;
+}
+
+} // namespace
+
+WallPlace placeOf(const Job& job, const WallLine& wall) {
+  WallPlace place;
+  const Corner* from = findCorner(job, wall.startCorner);
+  const Corner* to = findCorner(job, wall.endCorner);
+  if (!from || !to)
+    return place;
+  place.from = from->at;
+  place.to = to->at;
+  place.length = wallLength(job, wall);
+  place.atStart = neighbourAt(job, wall, true);
+  place.atEnd = neighbourAt(job, wall, false);
+  return place;
+}
+
+} // namespace sillwright
