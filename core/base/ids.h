@@ -4,6 +4,7 @@
 #include <compare>
 #include <cstdint>
 #include <functional>
+#include <vector>
 
 namespace sillwright {
 
@@ -22,6 +23,9 @@ struct PieceRef {
   explicit operator bool() const { return static_cast<bool>(wall); }
   auto operator<=>(const PieceRef&) const = default;
 };
+
+// What is selected, in the order it was selected.
+using Selection = std::vector<PieceRef>;
 
 } // namespace sillwright
 

@@ -1,0 +1,39 @@
+// The elevation of one wall as a display list.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/drawing/in_hand.h"
+#include "core/drawing/label_placement.h"
+#include "core/drawing/view.h"
+#include "core/rules/checker.h"
+
+namespace sillwright {
+
+struct ElevationInput {
+  const Job* job = nullptr;            // for marks and words
+  const CheckedWall* wall = nullptr;
+  ElevationView view;
+  Medium medium = Medium::Screen;
+  Bounds window;                       // page; nothing is drawn outside, labels stay inside
+  Interval stations{-1e9, 1e9};        // paper: only this stretch, with break lines at its ends
+  Selection selection;
+  const InHand* inHand = nullptr;
+  bool runningDimensions = true;
+  bool labels = true;
+  std::vector<PlacedLabel> lastLabels; // where they were in the frame before, so that they stay while they may
+};
+
+struct ElevationDrawing {
+  Drawing drawing;                 // hit areas of pieces, taken boxes of texts
+  std::vector<PlacedLabel> labels;
+  std::vector<std::string> listed; // labels that found no place: numbered in the drawing, said beside it
+};
+
+ElevationDrawing drawElevation(const ElevationInput& input);
+
+// A view that fits the whole wall, dimensions and margins into a window; heights above `upTo` (in) need not be seen.
+ElevationView fitElevation(const WallLayout& layout, const Bounds& window, bool fromInside, double upTo);
+
+} // namespace sillwright

@@ -1,0 +1,32 @@
+// What is in hand while a gesture runs: for the drawing (ghost, live distances) and the status line. A plain value.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <utility>
+
+#include "core/model/lookup.h"
+
+namespace sillwright {
+
+enum class SnapReason : std::uint8_t {
+  None, TapeMark, ColumnCentre, PairHeight, PourLine, BarMiddle, StudMiddle, WallEnd, OpeningEdge, CornerLine
+};
+std::string_view words(SnapReason reason); // "column centre"
+
+struct InHand {
+  enum class Kind : std::uint8_t { Move, Resize, Place, Corner, RubberBand } kind = Kind::Move;
+  PieceRef piece;              // the one the pointer holds
+  std::optional<Piece> before; // as it was; nothing for a new piece
+  double station = 0;          // of the piece (or of the end in hand) now
+  double moved = 0;            // from where it was; + to the right
+  SnapReason snap = SnapReason::None;
+  Id snappedTo;
+  std::string typed;   // a length being typed
+  std::string problem; // why the typed length is refused, or ""
+  std::optional<std::pair<Point3, Point3>> band; // rubber band on the elevation
+};
+
+} // namespace sillwright

@@ -1,0 +1,97 @@
+// Everything a window needs of one job at work, without a toolkit: the session, the findings that follow it, and the
+// gesture in progress. Canvases turn events into the calls here; panels read from here and write through the session.
+#pragma once
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/drawing/in_hand.h"
+#include "core/edit/session.h"
+#include "core/gesture/input.h"
+#include "core/gesture/snap.h"
+#include "core/rules/checker.h"
+
+namespace sillwright {
+
+// A thing of the shelf that can be put on a canvas.
+struct ShelfItem {
+  std::string key;   // "strap:12", "column:6x6", "opening:door" … stable; also what a drag carries
+  std::string title; // "strap", "6x6"
+  PieceKind kind = PieceKind::Strap;
+};
+
+struct WorkNotice {
+  Notice session;
+  std::vector<Id> checked; // walls whose findings may differ
+  bool gesture = false;    // what is in hand changed
+};
+
+class Workbench {
+public:
+  explicit Workbench(Job job);
+  ~Workbench();
+  Workbench(const Workbench&) = delete;
+  Workbench& operator=(const Workbench&) = delete;
+
+  Session& session() { return session_; }
+  const Session& session() const { return session_; }
+  const Job& job() const { return session_.job(); }
+  const Checker& checker() const { return checker_; }
+  // The wall in view, laid out and checked; null without walls.
+  std::shared_ptr<const CheckedWall> wall() const { return checker_.wall(session_.wall()); }
+
+  // ---- gestures: press, drag, release. Every call is safe in every state.
+  // Press on a piece selects it (Ctrl adds or takes away) and holds it; on an end, that end; on a corner, the corner; on
+  // a wall of the plan shows it; on nothing starts a rubber band. A release without a drag changes nothing but the
+  // selection.
+  void press(const PointerAt& pointer);
+  void drag(const PointerAt& pointer);
+  void release(const PointerAt& pointer);
+  // A piece of the shelf enters, moves over and is dropped on a canvas. False where it cannot go there.
+  bool beginPlace(const std::string& shelfKey, const PointerAt& pointer);
+  void dragPlace(const PointerAt& pointer);
+  void dropPlace(const PointerAt& pointer);
+  // The same by click or key: at a station of the wall in view, as one undo step; selects it.
+  bool placeAt(const std::string& shelfKey, double station);
+  // Esc, undo, delete, close: the gesture ends and nothing of it stays.
+  void cancel();
+  const std::optional<InHand>& inHand() const { return inHand_; }
+
+  // Typing while something is in hand, or with one piece selected: a length sets the distance from the hook. One
+  // character; '\b' takes one back, '\r' sets, '\x1b' gives up. False where the key is not for a length.
+  bool typeKey(char32_t key);
+  const std::string& typed() const { return typed_; }
+
+  // ---- actions on the selection, each one undo step
+  void nudge(double along, double up);
+  void removeSelected();
+  void selectNext(bool backwards); // in order of station on the wall in view
+  void selectAllOfKind();
+  void applyCorrection(const Finding& finding);
+  void goTo(const Finding& finding); // shows the wall, selects the pieces
+  // Sets a field of every selected piece that has it; the problem where it cannot be, and nothing changes.
+  std::optional<Problem> setFieldOfSelected(std::string_view key, std::string_view typed);
+
+  std::vector<ShelfItem> shelf() const;
+
+  using Listener = std::function<void(const WorkNotice&)>;
+  void listen(Listener listener);
+
+private:
+  struct Held;
+  void follow(const Notice& notice);
+  void tell(const WorkNotice& notice);
+
+  Session session_;
+  Checker checker_;
+  std::unique_ptr<Held> held_;
+  std::optional<InHand> inHand_;
+  std::string typed_;
+  std::vector<Listener> listeners_;
+};
+
+} // namespace sillwright
