@@ -35,6 +35,7 @@ struct NailPattern {
   std::string nail;           // name as in standards/fasteners, or free
   double nailDiameter = 0;
   double nailLength = 0;
+  std::string extra{};
   bool operator==(const NailPattern&) const = default;
 };
 
@@ -98,6 +99,7 @@ struct WasherSlot {
   double width = 0;
   double length = 0;
   SlotDirection direction = SlotDirection::Across;
+  std::string extra{};
   bool operator==(const WasherSlot&) const = default;
 };
 

@@ -23,12 +23,14 @@ struct Footing {
   double width = 0; // 0: none
   double depth = 0;
   double projection = 0; // of its outside face beyond the outside face of the wall
+  std::string extra{};
   bool operator==(const Footing&) const = default;
 };
 
 struct FormBoards {
   double outside = 1.5; // thickness
   double inside = 1.5;
+  std::string extra{};
   bool operator==(const FormBoards&) const = default;
 };
 
@@ -88,6 +90,7 @@ struct StudLayout {
   double spacing = 16;
   double first = 16; // centre of the first stud from the layout end
   Nominal nominal{2, 6};
+  std::string extra{};
   bool operator==(const StudLayout&) const = default;
 };
 
