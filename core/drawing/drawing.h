@@ -34,6 +34,9 @@ enum class Anchor : std::uint8_t { Start, Middle, End };
 enum class Weight : std::uint8_t { Regular, Bold, Italic };
 enum class Cap : std::uint8_t { Flat, Round };
 
+// A sharper corner than this is cut off: length of the mitre by the width of the stroke, as in SVG.
+inline constexpr double mitreLimit = 4;
+
 struct TextStyle {
   double size = 10; // pt
   Weight weight = Weight::Regular;
@@ -41,32 +44,6 @@ struct TextStyle {
   double turn = 0;        // degrees counterclockwise on the page about the anchor point
   Ink halo = Ink::None;   // ground painted around the letters
   double haloWidth = 2.5; // pt, whole width of the halo's stroke
-};
-
-struct Prim {
-  enum class Kind : std::uint8_t {
-    Fill,     // closed polygon(s): rings of points, even-odd
-    Line,     // one open polyline, stroked, mitred
-    Loop,     // one closed polyline, stroked, mitred
-    Segments, // pairs of points, stroked
-    Disc,     // point 0 is the centre; filled circle of radius `width`
-    Ring,     // point 0 is the centre; point 1.x is the radius; stroked circle
-    Text      // point 0 is the baseline anchor
-  };
-  Kind kind = Kind::Line;
-  Ink ink = Ink::Text;
-  Cap cap = Cap::Flat;
-  float width = 1;        // stroke width or disc radius, pt
-  float opacity = 1;      // 0 … 1; print never uses less than 1
-  std::uint32_t first = 0; // into points
-  std::uint32_t count = 0;
-  std::uint32_t text = 0; // into texts, for Text
-};
-
-struct TextPrim {
-  std::string text; // one line; fractions "3/8" are drawn as built fractions, see text_metrics.h
-  TextStyle style;
-  bool operator==(const TextPrim&) const = default;
 };
 
 struct Bounds {
@@ -83,6 +60,33 @@ struct Bounds {
   bool operator==(const Bounds&) const = default;
 };
 Bounds hull(const Bounds& a, const Bounds& b); // an empty one does not count
+
+struct Prim {
+  enum class Kind : std::uint8_t {
+    Fill,     // closed polygon(s): rings of points, even-odd; see ringsOf
+    Line,     // one open polyline, stroked, mitred
+    Loop,     // one closed polyline, stroked, mitred
+    Segments, // pairs of points, stroked
+    Disc,     // every point is a centre; filled circles of radius `width`
+    Ring,     // point 0 is the centre; point 1.x is the radius; stroked circle
+    Text      // point 0 is the baseline anchor
+  };
+  Kind kind = Kind::Line;
+  Ink ink = Ink::Text;
+  Cap cap = Cap::Flat;
+  float width = 1;        // stroke width or disc radius, pt
+  float opacity = 1;      // 0 … 1; print never uses less than 1
+  std::uint32_t first = 0; // into points
+  std::uint32_t count = 0;
+  std::uint32_t text = 0; // into texts, for Text
+  Bounds box;             // of all the ink: with strokes, mitres, halo
+};
+
+struct TextPrim {
+  std::string text; // one line; fractions "3/8" are drawn as built fractions, see text_metrics.h
+  TextStyle style;
+  bool operator==(const TextPrim&) const = default;
+};
 
 // A place on a drawing that answers the pointer: the piece, and where it is.
 struct HitArea {
@@ -114,7 +118,7 @@ public:
   void disc(Point2 centre, double radius, Ink ink, double opacity = 1);
   void discs(std::span<const Point2> centres, double radius, Ink ink);
   void ring(Point2 centre, double radius, Ink ink, double width);
-  // Returns the box of the letters on the page.
+  // Returns the box of the letters on the page, without the halo.
   Bounds text(Point2 at, std::string_view words, Ink ink, const TextStyle& style);
 
   // Adds everything of another drawing, moved.
@@ -126,7 +130,7 @@ public:
   std::span<const Prim> prims() const { return prims_; }
   std::span<const Point2> points() const { return points_; }
   std::span<const Point2> pointsOf(const Prim& p) const { return std::span(points_).subspan(p.first, p.count); }
-  // For Fill: the number of points of each ring, in order.
+  // For Fill: the points of each ring, in order.
   std::vector<std::span<const Point2>> ringsOf(const Prim& p) const;
   const TextPrim& textOf(const Prim& p) const { return texts_[p.text]; }
   std::span<const HitArea> hits() const { return hits_; }
@@ -136,12 +140,13 @@ public:
   bool empty() const { return prims_.empty(); }
 
 private:
-  Prim& push(Prim::Kind kind, Ink ink, double width, std::span<const Point2> points);
+  // Null when there is nothing to draw: no ink, or no points.
+  Prim* push(Prim::Kind kind, Ink ink, double width, std::span<const Point2> points);
 
   std::vector<Prim> prims_;
   std::vector<Point2> points_;
   std::vector<TextPrim> texts_;
-  std::vector<std::vector<std::uint32_t>> rings_; // by Prim::text, for Fill with more than one ring
+  std::vector<std::vector<std::uint32_t>> rings_; // by Prim::text - 1, for Fill with more than one ring
   std::vector<HitArea> hits_;
   std::vector<TakenBox> taken_;
 };

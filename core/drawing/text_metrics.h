@@ -16,7 +16,12 @@ struct TextRun {
   double size = 0;
 };
 
-inline constexpr double capHeight = 0.75; // of the size
+// Of the size.
+inline constexpr double capHeight = 0.75;
+inline constexpr double letterRise = 0.81; // l, d, and raised numerators; accented capitals reach 0.96
+
+// How far the letters of a line reach below its base line, of the size.
+double letterDrop(std::string_view line);
 
 // Splits a line into runs: fractions n/2, /4, /8, /16, /32, /64 become a raised numerator, a slash and a denominator
 // (0.70, 0.86, 0.70 of the size, raised 0.27, 0.09 after whole inches). Joined, the runs' texts are the line itself, so
