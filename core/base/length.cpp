@@ -46,7 +46,9 @@ std::string mixed(double whole, const Parts& parts) {
   return parts.numerator == 0 ? digits(whole) : digits(whole) + " " + fraction(parts);
 }
 
-std::string signOf(bool negative) { return negative ? "-" : ""; }
+std::string signOf(bool negative) {
+  return negative ? "-" : "";
+}
 
 constexpr const char* notALength = "?";
 
@@ -88,6 +90,8 @@ std::string printMeasure(double inches, LengthStyle style, int denominator) {
   return style == LengthStyle::Millimetres ? millimetres(inches) : sillwright::inches(inches, denominator);
 }
 
-double roundTo(double inches, double step) { return step > 0 ? std::round(inches / step) * step : inches; }
+double roundTo(double inches, double step) {
+  return step > 0 ? std::round(inches / step) * step : inches;
+}
 
 } // namespace sillwright

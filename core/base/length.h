@@ -10,15 +10,14 @@ namespace sillwright {
 
 enum class LengthStyle { FeetInches, Millimetres };
 
-// Reads a typed length: 12'-3 5/8"  12-3-5/8  12 3 5/8  147.625  3 5/8  3-5/8"  .5  310mm  3.10m  31 cm  24'  24ft  6in,
+// Reads a typed length: 12'-3 5/8"  12-3-5/8  12 3 5/8  147.625  3 5/8  3-5/8"  .5  310mm  3.10m  31 cm  24'  24ft 6in,
 // with ASCII or typographic primes (' ’ ′, " ” ″), vulgar fractions (½ ⅝ …), the fraction slash and any dash; blanks
 // around it are ignored. A leading minus (or −) makes the whole length negative. A bare number is inches, or
 // millimetres when style says so; with two or three bare numbers the first is feet ("12 3", "12-3-5/8"), but a whole
 // number before a fraction alone is inches ("3 5/8", "3-5/8"). Where bare numbers are millimetres, two of them need a
-// fraction or a mark to be feet and inches, for "12 300" may be meant as 12,300 mm. Fractions are less than one, in halves
-// to 64ths; inches after feet may be 12 or more (0'-14").
-// Errors: place is "character N" (1-based, counted in characters, not bytes), message says what was expected there.
-// The result is always finite and within ±1,000,000 in.
+// fraction or a mark to be feet and inches, for "12 300" may be meant as 12,300 mm. Fractions are less than one, in
+// halves to 64ths; inches after feet may be 12 or more (0'-14"). Errors: place is "character N" (1-based, counted in
+// characters, not bytes), message says what was expected there. The result is always finite and within ±1,000,000 in.
 Result<double> parseLength(std::string_view text, LengthStyle style = LengthStyle::FeetInches);
 
 // 147.625 -> 12'-3 5/8"; 3.625 -> 0'-3 5/8"; always with feet, rounded to 1/denominator in (a power of two, 1 … 64),

@@ -11,7 +11,7 @@ namespace {
 
 using Kind = LengthToken::Kind;
 
-constexpr double longest = 1'000'000; // in
+constexpr double longest = 1'000'000;       // in
 constexpr double millimetresPerInch = 25.4; // exact by definition of the inch
 
 Problem expected(const LengthToken& where, const std::string& what) {

@@ -45,23 +45,37 @@ std::u32string decode(std::string_view text) {
   return characters;
 }
 
-bool isOneOf(char32_t c, std::u32string_view set) { return set.find(c) != std::u32string_view::npos; }
+bool isOneOf(char32_t c, std::u32string_view set) {
+  return set.find(c) != std::u32string_view::npos;
+}
 
-bool isDigit(char32_t c) { return c >= U'0' && c <= U'9'; }
+bool isDigit(char32_t c) {
+  return c >= U'0' && c <= U'9';
+}
 
-bool isLetter(char32_t c) { return (c >= U'a' && c <= U'z') || (c >= U'A' && c <= U'Z'); }
+bool isLetter(char32_t c) {
+  return (c >= U'a' && c <= U'z') || (c >= U'A' && c <= U'Z');
+}
 
 bool isBlank(char32_t c) {
   return isOneOf(c, U" \t\r\n\u00A0\u202F\u205F\u3000") || (c >= U'\u2000' && c <= U'\u200A');
 }
 
-bool isDash(char32_t c) { return isOneOf(c, U"-\u2212\uFE63\uFF0D") || (c >= U'\u2010' && c <= U'\u2015'); }
+bool isDash(char32_t c) {
+  return isOneOf(c, U"-\u2212\uFE63\uFF0D") || (c >= U'\u2010' && c <= U'\u2015');
+}
 
-bool isSlash(char32_t c) { return isOneOf(c, U"/\u2044\u2215"); }
+bool isSlash(char32_t c) {
+  return isOneOf(c, U"/\u2044\u2215");
+}
 
-bool isFootMark(char32_t c) { return isOneOf(c, U"'\u2019\u2018\u2032\u02B9\u00B4`"); }
+bool isFootMark(char32_t c) {
+  return isOneOf(c, U"'\u2019\u2018\u2032\u02B9\u00B4`");
+}
 
-bool isInchMark(char32_t c) { return isOneOf(c, U"\"\u201D\u201C\u2033\u02BA"); }
+bool isInchMark(char32_t c) {
+  return isOneOf(c, U"\"\u201D\u201C\u2033\u02BA");
+}
 
 struct Vulgar {
   char32_t character;
@@ -69,21 +83,20 @@ struct Vulgar {
   int denominator;
 };
 
-constexpr std::array vulgarFractions = {
-    Vulgar{U'½', 1, 2}, Vulgar{U'¼', 1, 4}, Vulgar{U'¾', 3, 4}, Vulgar{U'⅛', 1, 8}, Vulgar{U'⅜', 3, 8},
-    Vulgar{U'⅝', 5, 8}, Vulgar{U'⅞', 7, 8}, Vulgar{U'⅓', 1, 3}, Vulgar{U'⅔', 2, 3}, Vulgar{U'⅕', 1, 5},
-    Vulgar{U'⅖', 2, 5}, Vulgar{U'⅗', 3, 5}, Vulgar{U'⅘', 4, 5}, Vulgar{U'⅙', 1, 6}, Vulgar{U'⅚', 5, 6}};
+constexpr std::array vulgarFractions = {Vulgar{U'½', 1, 2}, Vulgar{U'¼', 1, 4}, Vulgar{U'¾', 3, 4}, Vulgar{U'⅛', 1, 8},
+                                        Vulgar{U'⅜', 3, 8}, Vulgar{U'⅝', 5, 8}, Vulgar{U'⅞', 7, 8}, Vulgar{U'⅓', 1, 3},
+                                        Vulgar{U'⅔', 2, 3}, Vulgar{U'⅕', 1, 5}, Vulgar{U'⅖', 2, 5}, Vulgar{U'⅗', 3, 5},
+                                        Vulgar{U'⅘', 4, 5}, Vulgar{U'⅙', 1, 6}, Vulgar{U'⅚', 5, 6}};
 
 struct Unit {
   std::string_view name;
   Kind kind;
 };
 
-constexpr std::array unitNames = {Unit{"ft", Kind::FootMark},   Unit{"foot", Kind::FootMark},
-                                  Unit{"feet", Kind::FootMark}, Unit{"in", Kind::InchMark},
-                                  Unit{"inch", Kind::InchMark}, Unit{"inches", Kind::InchMark},
-                                  Unit{"mm", Kind::Millimetre}, Unit{"cm", Kind::Centimetre},
-                                  Unit{"m", Kind::Metre}};
+constexpr std::array unitNames = {
+    Unit{"ft", Kind::FootMark},   Unit{"foot", Kind::FootMark}, Unit{"feet", Kind::FootMark},
+    Unit{"in", Kind::InchMark},   Unit{"inch", Kind::InchMark}, Unit{"inches", Kind::InchMark},
+    Unit{"mm", Kind::Millimetre}, Unit{"cm", Kind::Centimetre}, Unit{"m", Kind::Metre}};
 
 class Scanner {
 public:

@@ -1,5 +1,6 @@
 // True three-dimensional clear distances between the shapes of embedded hardware, in inches.
 // Every function is exact up to rounding for all inputs, also for parallel, touching and degenerate (zero-length) ones.
+// A plate without a profile is nowhere: infinitely far from everything, with empty bounds.
 #pragma once
 
 #include <optional>
@@ -9,7 +10,9 @@
 namespace sillwright {
 
 struct Clearance {
-  // Clear distance between the two surfaces. Negative: they overlap (by at least that much for two capsules).
+  // Clear distance between the two surfaces. Negative: they overlap. For bars it is the distance of the axes, or of
+  // axis and solid, less the radii, so never below minus the radii; for two plates minus the least shift that parts the
+  // two pieces.
   double distance = 0;
   // A pair of nearest points: on the axis or inside of the first shape, and of the second.
   Point3 onFirst;
@@ -30,8 +33,9 @@ Clearance clearance(const Capsule& bar, const Box3& box);
 // Two bent plates (a strap against a strap).
 Clearance clearance(const Ribbon& first, const Ribbon& second);
 
-// Heights of the plate, bottom to top, between which it is nearer than `within` to the bar; nothing where it never is.
-// Exact for the union of boxes: the hull of those intervals over the straight pieces of the profile.
+// Heights of the profile, bottom to top, between which the plate is nearer than `within` to the bar; nothing where it
+// never is. At each point of the profile the whole cross-section counts, width and thickness. Exact for each straight
+// piece (to 1e-9 in along it); the answer is the hull over the pieces.
 std::optional<Interval> heightsNearer(const Capsule& bar, const Ribbon& plate, double within);
 
 // Smallest box along the axes that holds the shape.

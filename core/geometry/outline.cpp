@@ -14,7 +14,9 @@ namespace {
 constexpr double sliver = tolerance::same / 1000;
 
 // Twice the signed area of a, b, c: positive when c lies left of a to b.
-double turn(Point2 a, Point2 b, Point2 c) { return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x); }
+double turn(Point2 a, Point2 b, Point2 c) {
+  return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
+}
 
 Point2 between(const Segment2& segment, double t) {
   if (t >= 1)
@@ -22,7 +24,9 @@ Point2 between(const Segment2& segment, double t) {
   return {segment.a.x + (segment.b.x - segment.a.x) * t, segment.a.y + (segment.b.y - segment.a.y) * t};
 }
 
-Segment2 edge(const Polygon2& ring, std::size_t i) { return {ring[i], ring[(i + 1) % ring.size()]}; }
+Segment2 edge(const Polygon2& ring, std::size_t i) {
+  return {ring[i], ring[(i + 1) % ring.size()]};
+}
 
 // Does the edge cross the ray from p to the right? Half-open in y, so that a corner counts once.
 bool crossesRay(const Segment2& edge, Point2 p) {
@@ -76,8 +80,8 @@ double distance(const Segment2& first, const Segment2& second) {
   const bool firstParts = (turn(second.a, second.b, first.a) > 0) != (turn(second.a, second.b, first.b) > 0);
   if (firstParts && secondParts)
     return 0;
-  return std::min({distance(first.a, second), distance(first.b, second), distance(second.a, first),
-                   distance(second.b, first)});
+  return std::min(
+      {distance(first.a, second), distance(first.b, second), distance(second.a, first), distance(second.b, first)});
 }
 
 // Two edges that share the corner: no fold back onto each other.
@@ -94,7 +98,9 @@ bool inside(Point2 p, std::span<const Polygon2> rings) {
   return odd;
 }
 
-bool inside(Point2 p, const Polygon2& ring) { return crossesOdd(p, ring); }
+bool inside(Point2 p, const Polygon2& ring) {
+  return crossesOdd(p, ring);
+}
 
 std::vector<Segment2> clipped(const Segment2& segment, std::span<const Polygon2> rings) {
   const double length = distance(segment.a, segment.b);

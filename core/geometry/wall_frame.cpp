@@ -23,6 +23,8 @@ Point2 toWall(const Eigen::Isometry2d& frame, Point2 plan) {
   return {wall.x(), wall.y()};
 }
 
-double distance(Point2 a, Point2 b) { return std::hypot(b.x - a.x, b.y - a.y); }
+double distance(Point2 a, Point2 b) {
+  return std::hypot(b.x - a.x, b.y - a.y);
+}
 
 } // namespace sillwright
