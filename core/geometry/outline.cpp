@@ -28,11 +28,13 @@ Segment2 edge(const Polygon2& ring, std::size_t i) {
   return {ring[i], ring[(i + 1) % ring.size()]};
 }
 
-// Does the edge cross the ray from p to the right? Half-open in y, so that a corner counts once.
+// Does the edge cross the ray from p to the right? Half-open in y, so that a corner counts once, and the same for
+// either direction of the edge, so that an edge there and back counts for nothing.
 bool crossesRay(const Segment2& edge, Point2 p) {
   if ((edge.a.y > p.y) == (edge.b.y > p.y))
     return false;
-  return (turn(edge.a, edge.b, p) > 0) == (edge.b.y > edge.a.y);
+  const bool up = edge.b.y > edge.a.y;
+  return turn(up ? edge.a : edge.b, up ? edge.b : edge.a, p) > 0;
 }
 
 bool crossesOdd(Point2 p, const Polygon2& ring) {
