@@ -50,14 +50,10 @@ void addCuts(const Segment2& segment, double length, const Segment2& edge, std::
   const double near = tolerance::same * length; // a turn this small is that close to the line of the segment
   const double turnA = turn(segment.a, segment.b, edge.a);
   const double turnB = turn(segment.a, segment.b, edge.b);
-  const auto addNear = [&](double turned, Point2 corner) {
-    if (std::abs(turned) > near)
-      return;
+  if (std::abs(turnA) <= near) { // the other corner is the first of the next edge
     const Point2 along{segment.b.x - segment.a.x, segment.b.y - segment.a.y};
-    cuts.push_back(((corner.x - segment.a.x) * along.x + (corner.y - segment.a.y) * along.y) / (length * length));
-  };
-  addNear(turnA, edge.a);
-  addNear(turnB, edge.b);
+    cuts.push_back(((edge.a.x - segment.a.x) * along.x + (edge.a.y - segment.a.y) * along.y) / (length * length));
+  }
   if ((turnA > 0) == (turnB > 0))
     return;
   const double fromA = turn(edge.a, edge.b, segment.a);

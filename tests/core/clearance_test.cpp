@@ -232,9 +232,29 @@ TEST(ClearanceOfPlates, AgreesWithProofAndSamplingOnAnyPair) {
   EXPECT_GT(overlapping, 500);
 }
 
-TEST(ClearanceOfPlates, MovingApartByTheDepthPartsThem) {
+// The directions in which two boxes can be parted soonest: square to a face of one, or to an edge of each.
+std::vector<Point3> waysApart(const Ribbon& first, const Ribbon& second) {
+  std::vector<Point3> edges;
+  for (const Ribbon& plate : {first, second}) {
+    const ProfilePoint u = oracle::piecesOf(plate)[0].along();
+    edges.insert(edges.end(), {{1, 0, 0}, {0, u.d, u.z}, {0, -u.z, u.d}});
+  }
+  std::vector<Point3> ways = edges;
+  for (std::size_t i = 0; i < 3; ++i)
+    for (std::size_t j = 3; j < 6; ++j) {
+      const Point3 a = edges[i];
+      const Point3 b = edges[j];
+      const Point3 square{a.d * b.z - a.z * b.d, a.z * b.s - a.s * b.z, a.s * b.d - a.d * b.s};
+      if (oracle::length(square) > 1e-6)
+        ways.push_back(oracle::times(square, 1 / oracle::length(square)));
+    }
+  return ways;
+}
+
+TEST(ClearanceOfPlates, TheDepthIsTheLeastShiftThatPartsThem) {
   oracle::Shapes shapes(16);
-  for (int i = 0; i < 2000; ++i) {
+  int overlapping = 0;
+  for (int i = 0; i < 8000; ++i) {
     Ribbon first = shapes.plate(false);
     Ribbon second = shapes.plate(false);
     first.profile.resize(2);
@@ -242,13 +262,19 @@ TEST(ClearanceOfPlates, MovingApartByTheDepthPartsThem) {
     const double depth = -clearance(first, second).distance;
     if (depth <= 0)
       continue;
-    // No shift shorter than the depth parts them, whichever way.
-    for (int n = 0; n < 20; ++n) {
+    ++overlapping;
+    for (int n = 0; n < 20; ++n) { // nothing shorter parts them, whichever way
       Point3 way{shapes.number(-1, 1), shapes.number(-1, 1), shapes.number(-1, 1)};
       way = oracle::times(way, 0.99 * depth / oracle::length(way));
       ASSERT_LE(clearance(first, shifted(second, way)).distance, rounding) << i;
     }
+    bool parted = false;
+    for (const Point3& way : waysApart(first, second))
+      for (const double shift : {-depth - 1e-6, depth + 1e-6})
+        parted = parted || clearance(first, shifted(second, oracle::times(way, shift))).distance > 0;
+    ASSERT_TRUE(parted) << i;
   }
+  EXPECT_GT(overlapping, 300);
 }
 
 TEST(HeightsNearer, StrapBesideAVerticalBar) {

@@ -210,6 +210,8 @@ TEST(Length, RefusesWhatIsLongerThanAnyWall) {
   expectRefused(" " + std::string(5000, '9'), "character 2", "at most 1,000,000 inches");
   expectRefused(std::string(500, '9') + "'-" + std::string(500, '9'), "character 1", "at most 1,000,000 inches");
   expectRefused(std::string(500, '9') + "m", "character 1", "at most 1,000,000 inches");
+  for (std::size_t count = 7; count < 700; ++count)
+    expectRefused(std::string(count, '9'), "character 1", "at most 1,000,000 inches");
   EXPECT_DOUBLE_EQ(read(std::string(5000, '0') + "7"), 7);
   EXPECT_DOUBLE_EQ(read("." + std::string(5000, '0') + "7"), 0);
 }
