@@ -1,0 +1,241 @@
+#include "ui/canvas/elevation_canvas.h"
+
+#include <QPainter>
+#include <QResizeEvent>
+
+#include <algorithm>
+#include <unordered_map>
+
+#include "core/base/length.h"
+#include "core/drawing/text_metrics.h"
+#include "ui/canvas/changed_area.h"
+#include "ui/canvas/hit_test.h"
+
+namespace sillwright {
+
+namespace {
+
+constexpr double smallestScale = 0.2; // pt an inch
+constexpr double largestScale = 200;
+constexpr double selectionScale = 24; // a selection is never shown larger than this by itself
+constexpr double aroundSelection = 10; // in, either side
+constexpr double aboveHardware = 8;    // in
+
+// Heights above this need not be seen when the whole wall is: the highest hardware and its mark.
+double heightWorthSeeing(const WallLayout& layout) {
+  double top = 24;
+  for (const StrapBody& strap : layout.straps)
+    top = std::max(top, strap.plate.z.to + aboveHardware);
+  return top;
+}
+
+QString text(const std::string& words) { return QString::fromStdString(words); }
+
+} // namespace
+
+ElevationCanvas::ElevationCanvas(Workbench& bench, QWidget* parent) : Canvas(bench, CanvasKind::Elevation, parent) {
+  setAccessibleName(tr("Elevation"));
+}
+
+void ElevationCanvas::follow(const WorkNotice& notice) {
+  if (notice.session.file || notice.session.wall)
+    fitted_ = true;
+  if (fitted_)
+    zoomToFit();
+  makeStale();
+}
+
+void ElevationCanvas::showView(ElevationView view) {
+  view.scale = std::clamp(view.scale, smallestScale, largestScale);
+  if (view.scale == view_.scale && view.origin == view_.origin && view.fromInside == view_.fromInside)
+    return;
+  view_ = view;
+  makeStale();
+  emit viewChanged();
+}
+
+void ElevationCanvas::zoomToFit() {
+  fitted_ = true;
+  if (const auto wall = bench().wall())
+    showView(fitElevation(wall->layout, pageWindow(), view_.fromInside, heightWorthSeeing(wall->layout)));
+}
+
+void ElevationCanvas::zoomToSelection() {
+  const auto wall = bench().wall();
+  if (!wall)
+    return;
+  std::optional<Interval> seen;
+  for (const PieceRef& piece : bench().session().selection()) {
+    const auto stations = stationsOf(bench().job(), *wall->layout.wall, piece.piece);
+    if (piece.wall == wall->layout.wall->id && stations)
+      seen = seen ? hull(*seen, *stations) : *stations;
+  }
+  if (!seen)
+    return zoomToFit();
+  fitted_ = false;
+  const Interval wide = grown(*seen, aroundSelection);
+  const Bounds page = pageWindow();
+  ElevationView view = view_;
+  view.scale = std::min(selectionScale, page.x1 / wide.length());
+  view.origin.x = page.x1 / 2 - (view.fromInside ? -1 : 1) * wide.middle() * view.scale;
+  view.origin.y = page.y1 * 0.5;
+  showView(view);
+}
+
+void ElevationCanvas::zoomBy(double factor, QPointF about) {
+  fitted_ = false;
+  const Point2 at = toPage(about);
+  ElevationView view = view_;
+  const double s = view.s(at.x), z = view.z(at.y);
+  view.scale = std::clamp(view.scale * factor, smallestScale, largestScale);
+  view.origin = {at.x - (view.fromInside ? -s : s) * view.scale, at.y + z * view.scale};
+  showView(view);
+}
+
+void ElevationCanvas::panBy(QPointF pixels) {
+  fitted_ = false;
+  ElevationView view = view_;
+  view.origin.x += pixels.x() / pixelsPerPoint;
+  view.origin.y += pixels.y() / pixelsPerPoint;
+  showView(view);
+}
+
+void ElevationCanvas::setFromInside(bool inside) {
+  if (inside == view_.fromInside)
+    return;
+  ElevationView view = view_;
+  const double middle = middleStation();
+  view.fromInside = inside;
+  view.origin.x = pageWindow().x1 / 2 - (inside ? -middle : middle) * view.scale; // the same stretch stays in sight
+  showView(view);
+  if (fitted_)
+    zoomToFit();
+}
+
+double ElevationCanvas::pourLinePixel() const { return toPixel(view_.origin).y(); }
+
+double ElevationCanvas::middleStation() const { return view_.s(pageWindow().x1 / 2); }
+
+void ElevationCanvas::resizeEvent(QResizeEvent* event) {
+  Canvas::resizeEvent(event);
+  if (fitted_)
+    zoomToFit();
+  makeStale(); // labels stay inside the window
+}
+
+// ---- drawing ----------------------------------------------------------------------------------------------------
+
+QRegion ElevationCanvas::redraw() {
+  ++drawn_;
+  ElevationDrawing next;
+  const auto wall = bench().wall();
+  if (wall && !pageWindow().empty()) {
+    ElevationInput input;
+    input.job = &bench().job();
+    input.wall = wall.get();
+    input.view = view_;
+    input.window = pageWindow();
+    input.selection = bench().session().selection();
+    input.inHand = bench().inHand() ? &*bench().inHand() : nullptr;
+    input.lastLabels = std::move(shown_.labels);
+    next = drawElevation(input);
+  } else {
+    TextStyle style{13, Weight::Regular, Anchor::Middle, 0, Ink::None, 0};
+    next.drawing.text({pageWindow().x1 / 2, pageWindow().y1 / 2}, tr("This job has no wall yet.").toStdString(), Ink::Text2,
+                      style);
+  }
+  const bool listChanged = next.listed != shown_.listed;
+  const QRegion changed = listChanged ? QRegion(rect()) : pixelsOf(changedArea(shown_.drawing, next.drawing));
+  shown_ = std::move(next);
+  return changed;
+}
+
+// Findings whose label found no place on the drawing, under one another in the lower left corner.
+Drawing ElevationCanvas::listedLabels() const {
+  Drawing list;
+  if (shown_.listed.empty())
+    return list;
+  constexpr double line = 13, size = 9.5;
+  double wide = 0;
+  for (const std::string& words : shown_.listed)
+    wide = std::max(wide, textWidth(words, size));
+  const double top = pageWindow().y1 - 8 - line * static_cast<double>(shown_.listed.size());
+  list.fillRect(6, top - 4, wide + 18, pageWindow().y1 - 4, Ink::Paper);
+  list.rect(6, top - 4, wide + 18, pageWindow().y1 - 4, Ink::Rule, 0.7);
+  for (std::size_t i = 0; i < shown_.listed.size(); ++i)
+    list.text({12, top + line * static_cast<double>(i) + 9}, shown_.listed[i], Ink::Text, TextStyle{size});
+  return list;
+}
+
+void ElevationCanvas::paintContent(QPainter& painter, const QRect& clip) {
+  paintDrawing(painter, shown_.drawing, clip);
+  paintDrawing(painter, listedLabels(), clip);
+}
+
+const Drawing& ElevationCanvas::drawing() {
+  refresh();
+  return shown_.drawing;
+}
+
+// ---- the pointer ------------------------------------------------------------------------------------------------
+
+std::optional<HitArea> ElevationCanvas::topmostAt(Point2 page, double reach) const {
+  return topmost(shown_.drawing.hits(), page, reach);
+}
+
+void ElevationCanvas::locate(Point2 page, PointerAt& pointer) const {
+  pointer.at = {view_.s(page.x), 0, view_.z(page.y)};
+}
+
+QString ElevationCanvas::wordsFor(const PointerAt& pointer) const {
+  const auto wall = bench().wall();
+  if (!wall)
+    return {};
+  const LengthStyle units = bench().job().units;
+  const double up = pointer.at.z - pourAt(wall->layout, pointer.at.s);
+  const QString along = text(printLength(pointer.at.s, units));
+  const QString measure = text(printMeasure(std::abs(up), units));
+  return up < 0 ? tr("%1 along, %2 below the pour line").arg(along, measure)
+                : tr("%1 along, %2 above the pour line").arg(along, measure);
+}
+
+Point2 ElevationCanvas::nudgeOf(Point2 arrow) const { return {view_.fromInside ? -arrow.x : arrow.x, arrow.y}; }
+
+std::vector<SpokenPiece> ElevationCanvas::spokenPieces() {
+  const auto wall = bench().wall();
+  std::vector<SpokenPiece> pieces;
+  if (!wall)
+    return pieces;
+  std::unordered_map<Id, Bounds> boxes;
+  for (const HitArea& hit : drawing().hits())
+    if (hit.part != HitArea::Part::Label && hit.piece.wall == wall->layout.wall->id) {
+      const auto [at, fresh] = boxes.try_emplace(hit.piece.piece, hit.box);
+      if (!fresh)
+        at->second = hull(at->second, hit.box);
+    }
+  const WallLine& line = *wall->layout.wall;
+  const Selection& selection = bench().session().selection();
+  std::vector<std::pair<double, SpokenPiece>> byStation;
+  for (const Id id : piecesOf(line)) {
+    const auto box = boxes.find(id);
+    if (box == boxes.end())
+      continue;
+    const Piece piece = *findPiece(line, id);
+    const double station = stationOf(line, id).value_or(0);
+    SpokenPiece spoken;
+    spoken.piece = {line.id, id};
+    const std::string kind(tradeName(kindOf(piece)));
+    spoken.name = tr("%1, %2, at %3").arg(text(markOf(piece)), text(kind),
+                                          text(printLength(station, bench().job().units)));
+    spoken.description = findingsInWords(bench().job(), *wall, id);
+    spoken.box = pixelsOf({box->second}).boundingRect();
+    spoken.selected = std::find(selection.begin(), selection.end(), spoken.piece) != selection.end();
+    byStation.emplace_back(station, std::move(spoken));
+  }
+  std::stable_sort(byStation.begin(), byStation.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+  for (auto& [station, piece] : byStation)
+    pieces.push_back(std::move(piece));
+  return pieces;
+}
+
+} // namespace sillwright

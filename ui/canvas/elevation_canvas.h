@@ -1,0 +1,53 @@
+// The elevation of the wall in view: the main canvas.
+#pragma once
+
+#include "core/drawing/elevation.h"
+#include "ui/canvas/canvas.h"
+
+namespace sillwright {
+
+class ElevationCanvas : public Canvas {
+  Q_OBJECT
+
+public:
+  explicit ElevationCanvas(Workbench& bench, QWidget* parent = nullptr);
+
+  void follow(const WorkNotice& notice) override;
+  void zoomToFit() override;
+  void zoomToSelection() override;
+  void zoomBy(double factor, QPointF about) override;
+  void panBy(QPointF pixels) override;
+
+  bool fromInside() const { return view_.fromInside; }
+  void setFromInside(bool inside);
+  const ElevationView& view() const { return view_; }
+  // Height of station 0's pour line on the widget, px.
+  double pourLinePixel() const;
+  // In the middle of what is seen: where a piece placed by key goes, in.
+  double middleStation() const;
+  const Drawing& drawing();
+  std::vector<SpokenPiece> spokenPieces() override;
+  // How often the wall was drawn, for tests.
+  std::size_t drawn() const { return drawn_; }
+
+protected:
+  QRegion redraw() override;
+  void paintContent(QPainter& painter, const QRect& clip) override;
+  std::optional<HitArea> topmostAt(Point2 page, double reach) const override;
+  double pointsPerInch() const override { return view_.scale; }
+  void locate(Point2 page, PointerAt& pointer) const override;
+  QString wordsFor(const PointerAt& pointer) const override;
+  Point2 nudgeOf(Point2 arrow) const override;
+  void resizeEvent(QResizeEvent* event) override;
+
+private:
+  void showView(ElevationView view);
+  Drawing listedLabels() const;
+
+  ElevationView view_;
+  bool fitted_ = true; // the view follows the size of the widget until somebody zooms or pans
+  ElevationDrawing shown_;
+  std::size_t drawn_ = 0;
+};
+
+} // namespace sillwright

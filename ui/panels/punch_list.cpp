@@ -1,0 +1,219 @@
+#include "ui/panels/punch_list.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+
+#include "core/drawing/hatch.h"
+#include "core/rules/wording.h"
+#include "ui/paint/painter.h"
+#include "ui/panels/look.h"
+#include "ui/panels/panel_frame.h"
+
+namespace sillwright {
+
+namespace {
+
+constexpr int rowHeight = 72;
+
+QString text(const std::string& words) { return QString::fromStdString(words); }
+
+} // namespace
+
+// ---- model ------------------------------------------------------------------------------------------------------
+
+PunchListModel::PunchListModel(Workbench& bench, QObject* parent) : QAbstractListModel(parent), bench_(bench) {
+  rows_.reset(bench_.job(), bench_.checker(), levels_);
+}
+
+void PunchListModel::startAgain() {
+  beginResetModel();
+  rows_.reset(bench_.job(), bench_.checker(), levels_);
+  endResetModel();
+}
+
+void PunchListModel::showLevels(LevelSet shown) {
+  levels_ = shown;
+  startAgain();
+}
+
+void PunchListModel::follow(const WorkNotice& notice) {
+  if (notice.session.file)
+    return startAgain();
+  using Kind = FindingRows::Change::Kind;
+  for (const Id wall : notice.checked) {
+    if (!rows_.knows(bench_.job(), wall))
+      return startAgain();
+    rows_.update(
+        wall, bench_.checker().wall(wall),
+        [this](const FindingRows::Change& change) {
+          const int last = change.first + change.count - 1;
+          if (change.kind == Kind::Removed)
+            beginRemoveRows({}, change.first, last);
+          else
+            beginInsertRows({}, change.first, last);
+        },
+        [this](const FindingRows::Change& change) {
+          if (change.kind == Kind::Removed)
+            endRemoveRows();
+          else if (change.kind == Kind::Inserted)
+            endInsertRows();
+          else
+            emit dataChanged(index(change.first), index(change.first + change.count - 1));
+        });
+  }
+}
+
+int PunchListModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : rows_.size(); }
+
+QVariant PunchListModel::data(const QModelIndex& index, int role) const {
+  const auto row = rows_.row(index.row());
+  if (!row)
+    return {};
+  const Job& job = bench_.job();
+  const Finding& finding = row->finding();
+  if (role == Qt::DisplayRole || role == Qt::AccessibleTextRole)
+    return tr("%1 %2, %3").arg(text(std::string(word(finding.level))), text(markedLabel(job, finding)),
+                               text(whereabouts(job, finding)));
+  if (role == Qt::AccessibleDescriptionRole || role == Qt::ToolTipRole)
+    return text(message(job, finding) + " " + sourceWords(job, finding));
+  return {};
+}
+
+// ---- a row ------------------------------------------------------------------------------------------------------
+
+QRectF PunchListDelegate::fixButton(const Job& job, const Finding& finding, const QRect& row) {
+  const QString words = text(correctionShort(job, finding));
+  if (words.isEmpty())
+    return {};
+  const double width = buttonWidth(words, 12.5);
+  return {row.right() + 1 - 12 - width, row.top() + 32.0, width, 24};
+}
+
+QSize PunchListDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const { return {200, rowHeight}; }
+
+void PunchListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
+  const auto* model = qobject_cast<const PunchListModel*>(index.model());
+  const auto row = model ? model->finding(index.row()) : std::nullopt;
+  if (!row)
+    return;
+  const Job& job = model->job();
+  const Finding& finding = row->finding();
+  const QRect box = option.rect;
+  const bool selected = option.state.testFlag(QStyle::State_Selected);
+  painter->fillRect(box, colourOf(theme_, selected ? Ink::Select : Ink::Panel));
+  if (selected)
+    painter->fillRect(box.x(), box.y(), 4, box.height(), colourOf(theme_, Ink::Hand));
+  painter->fillRect(box.x(), box.bottom(), box.width(), 1, colourOf(theme_, Ink::Rule2));
+
+  const double x = box.x(), y = box.y();
+  Drawing swatch;
+  drawSwatch(swatch, finding.level, x + 16, y + 20, 16, 10, inkOf(finding.level), 1.35);
+  paintPixels(*painter, swatch, theme_);
+  const QString mark = finding.pieces.empty() ? text(markOf(job, {finding.wall, {}}))
+                                              : text(markOf(job, {finding.wall, finding.pieces.front()}));
+  const double markEnd = paintWords(*painter, theme_, {x + 40, y + 25}, mark, 13.5, Ink::Text, Weight::Bold);
+  const double labelAt = std::max(x + 66, markEnd + 8);
+  paintWords(*painter, theme_, {labelAt, y + 25}, elided(text(label(job, finding)), 13.5, box.right() - 10 - labelAt),
+             13.5, inkOf(finding.level), finding.level == Level::Fix ? Weight::Bold : Weight::Regular);
+  const QRectF button = fixButton(job, finding, box);
+  const double room = (button.isEmpty() ? box.right() : button.x()) - 10 - (x + 40);
+  paintWords(*painter, theme_, {x + 40, y + 43}, elided(text(whereabouts(job, finding)), 12, room), 12, Ink::Text);
+  paintWords(*painter, theme_, {x + 40, y + 59}, elided(text(sourceWords(job, finding)), 11.5, room), 11.5,
+             Ink::Text2);
+  if (!button.isEmpty()) {
+    ButtonLook look;
+    look.box = button;
+    look.words = text(correctionShort(job, finding));
+    look.primary = selected;
+    paintButton(*painter, theme_, look);
+  }
+}
+
+// ---- view -------------------------------------------------------------------------------------------------------
+
+PunchList::PunchList(Workbench& bench, QWidget* parent) : QListView(parent), bench_(bench), model_(bench) {
+  setModel(&model_);
+  setItemDelegate(&delegate_);
+  setUniformItemSizes(true);
+  setFrameShape(QFrame::NoFrame);
+  setVerticalScrollMode(ScrollPerPixel);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setEditTriggers(NoEditTriggers);
+  setAccessibleName(tr("Punch list"));
+  setWhatsThis(tr("Enter goes to the finding, F puts it right."));
+}
+
+void PunchList::follow(const WorkNotice& notice) { model_.follow(notice); }
+
+void PunchList::setTheme(ThemeName theme) {
+  theme_ = theme;
+  delegate_.setTheme(theme);
+  viewport()->update();
+}
+
+// Findings are copied: what they come from changes under the call.
+void PunchList::fixRow(int row) {
+  const auto found = model_.finding(row);
+  if (!found || !found->finding().correction)
+    return;
+  const Finding finding = found->finding();
+  bench_.applyCorrection(finding);
+}
+
+void PunchList::goToRow(int row) {
+  const auto found = model_.finding(row);
+  if (!found)
+    return;
+  const Finding finding = found->finding();
+  bench_.goTo(finding);
+}
+
+QString PunchList::note() const {
+  const auto wall = bench_.wall();
+  if (!wall)
+    return {};
+  const Counts& all = bench_.checker().counts();
+  const int here = static_cast<int>(wall->findings.size());
+  const int elsewhere = all.fix + all.ask + all.watch - here;
+  const QString mark = text(wall->layout.wall->mark);
+  if (here == 0 && elsewhere == 0)
+    return tr("nothing found");
+  return elsewhere == 0 ? tr("%1 on wall %2, none elsewhere").arg(here).arg(mark)
+                        : tr("%1 on wall %2, %3 elsewhere").arg(here).arg(mark).arg(elsewhere);
+}
+
+void PunchList::mouseReleaseEvent(QMouseEvent* event) {
+  QListView::mouseReleaseEvent(event);
+  const QModelIndex index = indexAt(event->position().toPoint());
+  const auto found = model_.finding(index.row());
+  if (event->button() != Qt::LeftButton || !index.isValid() || !found)
+    return;
+  const QRectF button = PunchListDelegate::fixButton(bench_.job(), found->finding(), visualRect(index));
+  if (button.contains(event->position()))
+    fixRow(index.row());
+  else
+    goToRow(index.row());
+}
+
+void PunchList::keyPressEvent(QKeyEvent* event) {
+  const int row = currentIndex().row();
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+    return goToRow(row);
+  if (event->key() == Qt::Key_F && event->modifiers() == Qt::NoModifier)
+    return fixRow(row);
+  QListView::keyPressEvent(event);
+}
+
+void PunchList::paintEvent(QPaintEvent* event) {
+  QListView::paintEvent(event);
+  QPainter painter(viewport());
+  const int used = model_.rowCount() * rowHeight;
+  const QString words = model_.rowCount() > 0 ? tr("worst first · click to go there · button puts it right")
+                        : bench_.job().walls.empty() ? tr("nothing to check yet")
+                                                     : tr("nothing to put right");
+  if (used + 24 < viewport()->height())
+    paintWords(painter, theme_, {16, used + 19.0}, elided(words, 11.5, viewport()->width() - 24.0), 11.5, Ink::Text2);
+}
+
+} // namespace sillwright

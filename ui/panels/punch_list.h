@@ -1,0 +1,81 @@
+// The punch list: every finding of the job, worst first. A click goes there, the button puts it right.
+#pragma once
+
+#include <QAbstractListModel>
+#include <QListView>
+#include <QStyledItemDelegate>
+
+#include "core/drawing/theme.h"
+#include "core/gesture/workbench.h"
+#include "ui/panels/finding_rows.h"
+
+namespace sillwright {
+
+class PunchListModel : public QAbstractListModel {
+  Q_OBJECT
+
+public:
+  explicit PunchListModel(Workbench& bench, QObject* parent = nullptr);
+
+  void follow(const WorkNotice& notice);
+  void showLevels(LevelSet shown);
+  const LevelSet& levels() const { return levels_; }
+  std::optional<FindingRows::Row> finding(int row) const { return rows_.row(row); }
+  const Job& job() const { return bench_.job(); }
+
+  int rowCount(const QModelIndex& parent = {}) const override;
+  // DisplayRole: the whole row as one line of words.
+  QVariant data(const QModelIndex& index, int role) const override;
+
+private:
+  void startAgain();
+
+  Workbench& bench_;
+  FindingRows rows_;
+  LevelSet levels_{true, true, true};
+};
+
+class PunchListDelegate : public QStyledItemDelegate {
+  Q_OBJECT
+
+public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+
+  void setTheme(ThemeName theme) { theme_ = theme; }
+  // Where the fix button of a row is painted; empty where there is nothing to press.
+  static QRectF fixButton(const Job& job, const Finding& finding, const QRect& row);
+
+  void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+  QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const override;
+
+private:
+  ThemeName theme_ = ThemeName::Light;
+};
+
+class PunchList : public QListView {
+  Q_OBJECT
+
+public:
+  explicit PunchList(Workbench& bench, QWidget* parent = nullptr);
+
+  PunchListModel& findings() { return model_; }
+  void follow(const WorkNotice& notice);
+  void setTheme(ThemeName theme);
+  void fixRow(int row);
+  void goToRow(int row);
+  // "3 on wall A, 1 elsewhere"
+  QString note() const;
+
+protected:
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
+
+private:
+  Workbench& bench_;
+  PunchListModel model_;
+  PunchListDelegate delegate_;
+  ThemeName theme_ = ThemeName::Light;
+};
+
+} // namespace sillwright

@@ -1,0 +1,206 @@
+#include "ui/panels/schedule.h"
+
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+
+#include <algorithm>
+
+#include "core/base/length.h"
+#include "core/drawing/hatch.h"
+#include "core/rules/wording.h"
+#include "ui/paint/painter.h"
+#include "ui/panels/look.h"
+
+namespace sillwright {
+
+namespace {
+
+constexpr int rowPixels = 31;
+constexpr int headHeight = 25;
+constexpr std::array<int, ScheduleModel::ColumnCount> shares{58, 52, 74, 92, 100, 62}; // of the width
+
+QString text(const std::string& words) { return QString::fromStdString(words); }
+
+} // namespace
+
+ScheduleModel::ScheduleModel(Workbench& bench, QObject* parent) : QAbstractTableModel(parent), bench_(bench) {
+  follow();
+}
+
+void ScheduleModel::follow() {
+  const auto wall = bench_.wall();
+  if (wall == wall_)
+    return;
+  std::vector<WallEnd> ends = wall ? wallEnds(*wall) : std::vector<WallEnd>{};
+  const bool sameRows = ends.size() == ends_.size();
+  if (!sameRows)
+    beginResetModel();
+  wall_ = wall;
+  ends_ = std::move(ends);
+  if (!sameRows)
+    endResetModel();
+  else if (!ends_.empty())
+    emit dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
+}
+
+int ScheduleModel::rowOf(Id piece) const {
+  const auto found = std::find_if(ends_.begin(), ends_.end(), [&](const WallEnd& end) {
+    return piece && (end.hardware == piece || end.column == piece);
+  });
+  return found == ends_.end() ? -1 : static_cast<int>(found - ends_.begin());
+}
+
+PieceRef ScheduleModel::pieceOf(int row) const {
+  const WallEnd& at = end(row);
+  return {wall_->layout.wall->id, at.hardware ? at.hardware : at.column ? at.column : at.panel};
+}
+
+int ScheduleModel::rowCount(const QModelIndex& parent) const {
+  return parent.isValid() ? 0 : static_cast<int>(ends_.size());
+}
+
+int ScheduleModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
+
+QString ScheduleModel::words(const WallEnd& end, int column) const {
+  switch (column) {
+  case PanelColumn: return text(end.panelMark);
+  case EndColumn: return end.end == Side::Left ? tr("left") : tr("right");
+  case ColumnColumn: return text(end.columnMakeUp);
+  case HardwareColumn: return end.hardware ? text(end.hardwareMark + " " + end.hardwareKind) : tr("none");
+  case AtColumn: return end.station ? text(printLength(*end.station, bench_.job().units)) : QString();
+  case StateColumn: return end.worst ? text(std::string(word(*end.worst))) : tr("clear");
+  default: return {};
+  }
+}
+
+QVariant ScheduleModel::data(const QModelIndex& index, int role) const {
+  if (!index.isValid() || (role != Qt::DisplayRole && role != Qt::AccessibleTextRole))
+    return {};
+  return words(end(index.row()), index.column());
+}
+
+QVariant ScheduleModel::headerData(int section, Qt::Orientation orientation, int role) const {
+  if (role == Qt::TextAlignmentRole)
+    return int(section == AtColumn ? Qt::AlignRight | Qt::AlignVCenter : Qt::AlignLeft | Qt::AlignVCenter);
+  if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
+    return {};
+  switch (section) {
+  case PanelColumn: return tr("panel");
+  case EndColumn: return tr("end");
+  case ColumnColumn: return tr("column");
+  case HardwareColumn: return tr("hardware");
+  case AtColumn: return tr("at");
+  case StateColumn: return tr("state");
+  default: return {};
+  }
+}
+
+// ---- a cell -----------------------------------------------------------------------------------------------------
+
+void ScheduleDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
+  const auto* model = qobject_cast<const ScheduleModel*>(index.model());
+  if (!model)
+    return;
+  const QRect box = option.rect;
+  const bool selected = option.state.testFlag(QStyle::State_Selected);
+  painter->fillRect(box, colourOf(theme_, selected ? Ink::Select : Ink::Panel));
+  if (selected && index.column() == 0)
+    painter->fillRect(box.x(), box.y(), 4, box.height(), colourOf(theme_, Ink::Hand));
+  painter->fillRect(box.x(), box.bottom(), box.width(), 1, colourOf(theme_, Ink::Rule2));
+  const double base = box.y() + 20;
+  const WallEnd& end = model->end(index.row());
+  const QString words = index.data().toString();
+  if (index.column() == ScheduleModel::StateColumn && end.worst) {
+    Drawing swatch;
+    drawSwatch(swatch, *end.worst, box.center().x() - 8, box.center().y(), 16, 9, inkOf(*end.worst), 1.2);
+    paintPixels(*painter, swatch, theme_);
+  } else if (index.column() == ScheduleModel::StateColumn) {
+    paintWords(*painter, theme_, {box.center().x() + 0.0, base}, words, 12, Ink::Text2, Weight::Regular,
+               Anchor::Middle);
+  } else if (index.column() == ScheduleModel::AtColumn) {
+    paintWords(*painter, theme_, {box.right() - 4.0, base}, words, 12.5, Ink::Text, Weight::Bold, Anchor::End);
+  } else {
+    const double inset = index.column() == 0 ? 14 : 6;
+    paintWords(*painter, theme_, {box.x() + inset, base}, elided(words, 12.5, box.width() - inset - 2), 12.5,
+               end.hardware || index.column() != ScheduleModel::HardwareColumn ? Ink::Text : Ink::Text2);
+  }
+}
+
+// ---- view -------------------------------------------------------------------------------------------------------
+
+Schedule::Schedule(Workbench& bench, QWidget* parent) : QTableView(parent), bench_(bench), model_(bench) {
+  setModel(&model_);
+  setItemDelegate(&delegate_);
+  setFrameShape(QFrame::NoFrame);
+  setShowGrid(false);
+  setSelectionBehavior(SelectRows);
+  setSelectionMode(SingleSelection);
+  setEditTriggers(NoEditTriggers);
+  setTabKeyNavigation(false);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  verticalHeader()->hide();
+  verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+  verticalHeader()->setDefaultSectionSize(rowPixels);
+  horizontalHeader()->setFixedHeight(headHeight);
+  horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+  horizontalHeader()->setHighlightSections(false);
+  horizontalHeader()->setFont(uiFont(11.5));
+  setAccessibleName(tr("Wall-end schedule"));
+}
+
+void Schedule::follow(const WorkNotice& notice) {
+  model_.follow();
+  if (!notice.session.selection && !notice.session.wall && !notice.session.job)
+    return;
+  const Selection& selection = bench_.session().selection();
+  const int row = selection.empty() ? -1 : model_.rowOf(selection.back().piece);
+  if (row >= 0 && currentIndex().row() != row)
+    selectRow(row);
+  else if (row < 0)
+    clearSelection();
+}
+
+void Schedule::setTheme(ThemeName theme) {
+  delegate_.setTheme(theme);
+  viewport()->update();
+}
+
+QString Schedule::note() const {
+  const auto wall = bench_.wall();
+  return wall ? tr("wall %1").arg(text(wall->layout.wall->mark)) : QString();
+}
+
+void Schedule::goToRow(int row) {
+  if (row < 0 || row >= model_.rowCount())
+    return;
+  const PieceRef piece = model_.pieceOf(row);
+  bench_.session().select({piece});
+}
+
+void Schedule::mouseReleaseEvent(QMouseEvent* event) {
+  QTableView::mouseReleaseEvent(event);
+  if (const QModelIndex index = indexAt(event->position().toPoint()); index.isValid())
+    goToRow(index.row());
+}
+
+void Schedule::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+    return goToRow(currentIndex().row());
+  QTableView::keyPressEvent(event);
+}
+
+void Schedule::resizeEvent(QResizeEvent* event) {
+  int whole = 0, at = 0;
+  for (const int share : shares)
+    whole += share;
+  for (int column = 0; column < ScheduleModel::ColumnCount; ++column) {
+    const int end = (at + shares[static_cast<std::size_t>(column)]);
+    horizontalHeader()->resizeSection(column, end * viewport()->width() / whole - at * viewport()->width() / whole);
+    at = end;
+  }
+  QTableView::resizeEvent(event);
+}
+
+} // namespace sillwright

@@ -1,0 +1,76 @@
+// The wall-end schedule of the wall in view: one row a panel end. Choosing a row goes to that end.
+#pragma once
+
+#include <QAbstractTableModel>
+#include <QStyledItemDelegate>
+#include <QTableView>
+
+#include "core/drawing/theme.h"
+#include "core/gesture/workbench.h"
+#include "ui/panels/wall_ends.h"
+
+namespace sillwright {
+
+class ScheduleModel : public QAbstractTableModel {
+  Q_OBJECT
+
+public:
+  enum Column { PanelColumn, EndColumn, ColumnColumn, HardwareColumn, AtColumn, StateColumn, ColumnCount };
+
+  explicit ScheduleModel(Workbench& bench, QObject* parent = nullptr);
+
+  void follow();
+  const WallEnd& end(int row) const { return ends_[static_cast<std::size_t>(row)]; }
+  // The row of a piece; -1 where none has it.
+  int rowOf(Id piece) const;
+  PieceRef pieceOf(int row) const;
+
+  int rowCount(const QModelIndex& parent = {}) const override;
+  int columnCount(const QModelIndex& parent = {}) const override;
+  QVariant data(const QModelIndex& index, int role) const override;
+  QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+private:
+  QString words(const WallEnd& end, int column) const;
+
+  Workbench& bench_;
+  std::shared_ptr<const CheckedWall> wall_;
+  std::vector<WallEnd> ends_;
+};
+
+class ScheduleDelegate : public QStyledItemDelegate {
+  Q_OBJECT
+
+public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+  void setTheme(ThemeName theme) { theme_ = theme; }
+  void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
+
+private:
+  ThemeName theme_ = ThemeName::Light;
+};
+
+class Schedule : public QTableView {
+  Q_OBJECT
+
+public:
+  explicit Schedule(Workbench& bench, QWidget* parent = nullptr);
+
+  ScheduleModel& ends() { return model_; }
+  void follow(const WorkNotice& notice);
+  void setTheme(ThemeName theme);
+  QString note() const;
+  void goToRow(int row);
+
+protected:
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+
+private:
+  Workbench& bench_;
+  ScheduleModel model_;
+  ScheduleDelegate delegate_;
+};
+
+} // namespace sillwright
