@@ -18,33 +18,17 @@ QPointF device(const PaintStyle& style, Point2 p) {
   return {style.origin.x() + p.x * style.scale, style.origin.y() + p.y * style.scale};
 }
 
-// Box of a primitive on the device, generous by its stroke (or its text's width).
-QRectF reach(const Drawing& drawing, const Prim& prim, const PaintStyle& style) {
-  const auto points = drawing.pointsOf(prim);
-  double x0 = points[0].x, x1 = x0, y0 = points[0].y, y1 = y0;
-  double by = prim.width * 2;
-  if (prim.kind == Prim::Kind::Text) {
-    const TextPrim& text = drawing.textOf(prim);
-    by = textWidth(text.text, text.style.size) + text.style.size * 2;
-  } else if (prim.kind == Prim::Kind::Ring) {
-    by += points[1].x;
-  } else {
-    for (const Point2& p : points) {
-      x0 = std::min(x0, p.x);
-      x1 = std::max(x1, p.x);
-      y0 = std::min(y0, p.y);
-      y1 = std::max(y1, p.y);
-    }
-  }
-  const QPointF topLeft = device(style, {x0 - by, y0 - by});
-  const QPointF bottomRight = device(style, {x1 + by, y1 + by});
-  return {topLeft, bottomRight};
+// Box of a primitive on the device, with the pixel that antialiasing adds.
+QRectF reach(const Prim& prim, const PaintStyle& style) {
+  const QRectF box(device(style, {prim.box.x0, prim.box.y0}), device(style, {prim.box.x1, prim.box.y1}));
+  return box.adjusted(-1, -1, 1, 1);
 }
 
 QPen penOf(const Prim& prim, const PaintStyle& style, const QColor& colour) {
   QPen pen(colour, prim.width * style.scale);
   pen.setCapStyle(prim.cap == Cap::Round ? Qt::RoundCap : Qt::FlatCap);
   pen.setJoinStyle(Qt::MiterJoin);
+  pen.setMiterLimit(mitreLimit);
   return pen;
 }
 
@@ -193,7 +177,7 @@ void paint(QPainter& painter, const Drawing& drawing, const PaintStyle& style) {
   for (const Prim& prim : drawing.prims()) {
     if (prim.count == 0 || prim.ink == Ink::None)
       continue;
-    if (!style.clip.isNull() && !reach(drawing, prim, style).intersects(style.clip))
+    if (!style.clip.isNull() && !reach(prim, style).intersects(style.clip))
       continue;
     paintPrim(painter, drawing, prim, style);
   }
