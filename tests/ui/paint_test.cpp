@@ -111,10 +111,10 @@ TEST(Paint, APartIsTheSameAsThatPartOfTheWhole) {
   EXPECT_EQ(whole.copy(inside), painted(d, style).copy(inside));
 }
 
-TEST(Paint, BoldLettersAreAsWideAsTheCoreSays) {
+TEST(Paint, LettersAreAsWideAsTheCoreSays) {
   if (!QFontDatabase::hasFamily(QStringLiteral("B612")))
     GTEST_SKIP() << "B612 is not installed";
-  for (const Weight weight : {Weight::Bold})
+  for (const Weight weight : {Weight::Regular, Weight::Bold})
     for (const char* words : {"HHHHHHHHHHHHHHHHHHHH", "20'-2 7/8\" H", "EDGE 3/8\" < 1/2\" H"}) {
       Drawing d;
       d.text({5, 20}, words, Ink::Text, {10, weight});
@@ -128,6 +128,15 @@ TEST(Paint, BoldLettersAreAsWideAsTheCoreSays) {
       EXPECT_LE(right, end) << words;
       EXPECT_GE(right, end - 1.25) << words;
     }
+}
+
+TEST(Paint, BoldIsHeavierThanRegular) {
+  const auto ink = [](Weight weight) {
+    Drawing d;
+    d.text({5, 40}, "HHHH", Ink::Text, {20, weight});
+    return inked(painted(d, at(scale)), {0, 0, 100, 75});
+  };
+  EXPECT_GT(ink(Weight::Bold), 1.3 * ink(Weight::Regular));
 }
 
 TEST(Paint, AHaloClearsTheGroundAroundLetters) {
