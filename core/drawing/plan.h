@@ -1,26 +1,44 @@
 // The foundation from above.
 #pragma once
 
-#include <vector>
+#include <memory>
+#include <optional>
+#include <utility>
 
 #include "core/drawing/view.h"
 #include "core/rules/checker.h"
 
 namespace sillwright {
 
+// Where the texts and signs of a whole plan go, so that none lies over another: see planPlaces.
+struct PlanPlaces;
+
 struct PlanStyle {
   PlanView view;
   Medium medium = Medium::Screen;
-  Id shown;          // wall in view: in the colour of the hand
+  Id shown;          // wall in view: in the colour of the hand, with handles; its left end carries the hook
   Selection selection;
+  // For this very view, medium and shown wall. Null: worked out in each call, which reads the whole job.
+  std::shared_ptr<const PlanPlaces> places;
 };
 
-// One wall: its concrete mitred to its neighbours, openings, mark, wall-end signs of its findings, corner handles.
-// Drawn wall by wall, so that a change of one wall redraws one wall.
+// Depends on corners, walls' marks, panels and openings, not on hardware or findings: good until one of those changes.
+std::shared_ptr<const PlanPlaces> planPlaces(const Job& job, const PlanStyle& style);
+
+// One wall: its concrete mitred to its neighbours, openings, mark, length, wall-end signs of its findings, handles; on
+// paper also its hardware and the running dimensions from its left end. Hit areas: the wall {wall, 0} as Body, its ends
+// {wall, corner} as Corner. Drawn wall by wall, so that a change of one wall redraws one wall.
 Drawing drawPlanWall(const Job& job, const CheckedWall& wall, const PlanStyle& style);
-// What belongs to the whole: diagonals of a four-cornered outline, hook point, north, overall dimensions (paper).
+// What belongs to the whole: diagonals of four-cornered outlines, hook point, north, overall dimensions (paper).
 Drawing drawPlanFrame(const Job& job, const PlanStyle& style);
 
+// The concrete of one wall in plan, counterclockwise: outside face from left to right, then the inside face. Ends are cut
+// on the line from the corner of the outside faces to that of the inside faces; square where there is no neighbour or the
+// two walls are in line. Three points where the mitres of a short wall meet before the inside face.
+// Empty for a wall of no length.
+Polygon2 planConcrete(const WallLine& wall, const WallPlace& place);
+
+// Lower left and upper right of all concrete and footings; nothing for a job without walls.
 std::optional<std::pair<Point2, Point2>> planBounds(const Job& job);
 PlanView fitPlan(const Job& job, const Bounds& window);
 
