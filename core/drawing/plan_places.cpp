@@ -190,8 +190,12 @@ void placeSigns(Placer& placer, const WallLine& wall, const WallPlace& place, co
     auto middle = placer.beside(frame, wall.thickness, true, box, spot, false);
     if (!middle && signs.empty())
       middle = placer.beside(frame, 0, false, box, spot, false);
+    if (!middle && signs.empty()) {
+      spot.rows = 40;
+      middle = placer.beside(frame, wall.thickness, true, box, spot, true);
+    }
     if (!middle && signs.empty())
-      middle = frame.page(spot.station, wall.thickness / 2);
+      continue;
     if (!middle) {
       signs.back().stations.push_back(station);
       continue;
