@@ -1,0 +1,161 @@
+#include "core/drawing/section.h"
+
+#include <algorithm>
+
+#include <gtest/gtest.h>
+
+#include "core/geometry/clearance.h"
+#include "core/model/lookup.h"
+
+namespace sillwright {
+namespace {
+
+// One wall with a strap, a J-bolt and an upright and an along bar. Invented.
+struct Bench {
+  Job job;
+  CheckedWall wall;
+  Id strap, bolt;
+};
+
+Bench bench() {
+  Bench b;
+  Job& job = b.job;
+  Corner from, to;
+  from.id = takeId(job);
+  to.id = takeId(job);
+  to.at = {288, 0};
+  job.corners = std::vector<Corner>{from, to};
+  HardwareTypes types;
+  StrapType strapType;
+  strapType.id = takeId(job);
+  strapType.plateWidth = 2.5;
+  strapType.plateThickness = 0.105;
+  strapType.exposedLength = 22;
+  strapType.profile = {{0.05, 0}, {0.5, -2}, {3.75, -12}, {5.5, -14}, {5.5, -12.5}};
+  BoltType boltType;
+  boltType.id = takeId(job);
+  boltType.diameter = 0.625;
+  boltType.length = 12;
+  boltType.threadLength = 5;
+  boltType.threadsPerInch = 11;
+  boltType.hookLeg = 2.5;
+  types.straps.push_back(strapType);
+  types.bolts.push_back(boltType);
+  job.types = types;
+  WallLine wall;
+  wall.id = takeId(job);
+  wall.startCorner = from.id;
+  wall.endCorner = to.id;
+  wall.footing = {16, 8, 4};
+  wall.formTop = 1.5;
+  Strap strap;
+  strap.id = b.strap = takeId(job);
+  strap.mark = "S1";
+  strap.type = strapType.id;
+  strap.station = 2;
+  Bolt bolt;
+  bolt.id = b.bolt = takeId(job);
+  bolt.mark = "B1";
+  bolt.type = boltType.id;
+  bolt.station = 20;
+  bolt.depth = 2.4375;
+  bolt.projection = 4;
+  Bar upright;
+  upright.id = takeId(job);
+  upright.mark = "V1";
+  upright.planned = {{4.25, 4, -28}, {4.25, 4, -2}};
+  Bar along;
+  along.id = takeId(job);
+  along.mark = "H1";
+  along.run = BarRun::Along;
+  along.planned = {{2, 4.5, -4}, {286, 4.5, -4}};
+  wall.straps = {strap};
+  wall.bolts = {bolt};
+  wall.bars = {upright, along};
+  job.walls.add(wall);
+  b.wall.layout = layOut(job, job.walls.pointer(0));
+  return b;
+}
+
+SectionInput through(const Bench& b, Id piece, double station) {
+  SectionInput input;
+  input.job = &b.job;
+  input.wall = &b.wall;
+  input.piece = piece;
+  input.station = station;
+  input.window = {0, 0, 320, 460};
+  input.view = fitSection(b.wall, piece, input.window);
+  return input;
+}
+
+bool says(const Drawing& drawing, const std::string& words) {
+  return std::any_of(drawing.taken().begin(), drawing.taken().end(),
+                     [&](const TakenBox& t) { return t.name == words; });
+}
+
+TEST(Section, StatesTheStrapsMeasures) {
+  const Bench b = bench();
+  const Drawing drawing = drawSection(through(b, b.strap, 2));
+  EXPECT_TRUE(says(drawing, "22\" up"));
+  EXPECT_TRUE(says(drawing, "14\" down"));
+  EXPECT_TRUE(says(drawing, "2 1/2\" to the inside face")); // 8 − 5 1/2
+  EXPECT_TRUE(says(drawing, "form 1 1/2\" up"));
+  EXPECT_TRUE(says(drawing, "through S1, looking left"));
+}
+
+TEST(Section, ClearancesAreTheTrueOnes) {
+  const Bench b = bench();
+  const Drawing drawing = drawSection(through(b, b.strap, 2));
+  for (const BarBody& bar : b.wall.layout.bars) {
+    const double clear = clearance(bar.body, b.wall.layout.straps[0].embedded).distance;
+    EXPECT_TRUE(says(drawing, "bar " + bar.bar->mark + " · " + inches(clear))) << bar.bar->mark << " " << clear;
+  }
+}
+
+TEST(Section, StatesTheBoltsMeasures) {
+  const Bench b = bench();
+  const Drawing drawing = drawSection(through(b, b.bolt, 20));
+  EXPECT_TRUE(says(drawing, "4\" up"));
+  EXPECT_TRUE(says(drawing, "8\" in the concrete"));
+  EXPECT_TRUE(says(drawing, "2 7/16\" from the outside face"));
+}
+
+TEST(Section, ThePieceAnswersThePointerWhereItIs) {
+  const Bench b = bench();
+  const SectionInput input = through(b, b.bolt, 20);
+  const Drawing drawing = drawSection(input);
+  const Point2 shank{input.view.x(2.4375), input.view.y(-3)};
+  const auto on = [&](Point2 p) {
+    return std::any_of(drawing.hits().begin(), drawing.hits().end(),
+                       [&](const HitArea& h) { return h.piece.piece == b.bolt && h.box.contains(p); });
+  };
+  EXPECT_TRUE(on(shank));
+  EXPECT_FALSE(on({input.view.x(6.5), input.view.y(-3)}));
+}
+
+TEST(Section, TextsDoNotOverlap) {
+  const Bench b = bench();
+  for (const Id piece : {b.strap, b.bolt, Id{}})
+    for (const Medium medium : {Medium::Screen, Medium::Paper}) {
+      SectionInput input = through(b, piece, 20);
+      input.medium = medium;
+      const Drawing drawing = drawSection(input);
+      const auto taken = drawing.taken();
+      ASSERT_FALSE(taken.empty());
+      for (std::size_t i = 0; i < taken.size(); ++i)
+        for (std::size_t j = 0; j < i; ++j)
+          EXPECT_FALSE(taken[i].box.overlaps(taken[j].box)) << taken[i].name << " on " << taken[j].name;
+    }
+}
+
+TEST(Section, FitShowsThePieceAndThePourLine) {
+  const Bench b = bench();
+  for (const Id piece : {b.strap, b.bolt, Id{}}) {
+    const SectionInput input = through(b, piece, 20);
+    EXPECT_GT(input.view.y(0), input.window.y0);
+    EXPECT_LT(input.view.y(0), input.window.y1);
+  }
+}
+
+} // namespace
+} // namespace sillwright
