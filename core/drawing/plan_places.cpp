@@ -316,6 +316,15 @@ template <class Place> void forEachWall(const Job& job, const PlanView& view, Pl
   }
 }
 
+std::vector<Point2> cornersOf(const Job& job) {
+  std::vector<Point2> corners;
+  for (std::size_t i = 0; i < job.walls.size(); ++i) {
+    const WallPlace place = placeOf(job, job.walls[i]);
+    corners.insert(corners.end(), {place.from, place.to});
+  }
+  return corners;
+}
+
 void avoidConcrete(Placer& placer) {
   forEachWall(placer.job, placer.style.view, [&](const WallLine& wall, const WallPlace& place, const PlanFrame&) {
     Polygon2 outline = planConcrete(wall, place);
@@ -388,8 +397,9 @@ std::shared_ptr<const PlanPlaces> planPlaces(const Job& job, const PlanStyle& st
     else
       placeLength(placer, wall, place, frame);
   });
-  if (paper)
-    placeOverall(placer, box->first, box->second);
+  if (paper) // of the concrete, not of its footings
+    if (const auto concrete = bounds(cornersOf(job)))
+      placeOverall(placer, concrete->first, concrete->second);
   return std::make_shared<const PlanPlaces>(std::move(placer.places));
 }
 

@@ -160,5 +160,18 @@ TEST(Plan, SaysBothDiagonalsWhenTheyAgree) {
   EXPECT_EQ(said["36'-10 9/16\""], 1); // sqrt(288² + 336²) = 442.538 in
 }
 
+TEST(Plan, OverallDimensionsAreOfTheConcreteNotTheFooting) {
+  const Job job = ring(rectangleRing);
+  PlanStyle style;
+  style.view = {1, {0, 400}};
+  style.medium = Medium::Paper;
+  std::map<std::string, int> said;
+  const Drawing drawing = drawPlanFrame(job, style);
+  for (const TakenBox& t : drawing.taken())
+    ++said[t.name];
+  EXPECT_EQ(said["24'-0\""], 1);
+  EXPECT_EQ(said["28'-0\""], 1);
+}
+
 } // namespace
 } // namespace sillwright
