@@ -47,8 +47,8 @@ SectionView fitSection(const CheckedWall& wall, Id piece, const Bounds& window) 
   for (const AnchorBody& anchor : layout.anchors)
     if (piece && anchor.id == piece)
       z = {anchor.bottom - 4, anchor.top + 2};
-  const double left = 70;   // form heights
-  const double right = 150; // dimensions and lists
+  const double left = 92;   // form heights
+  const double right = 140; // dimensions and lists
   const double title = 20;
   const double wide = layout.across.length() + layout.wall->forms.outside + layout.wall->forms.inside;
   SectionView view;

@@ -27,7 +27,9 @@ void across(SectionPen& pen, double z, double from, double to, const std::string
   pen.drawing.line({pen.x(from), pen.y(z)}, {pen.x(to), pen.y(z)}, Ink::Dim, 0.7);
   drawCrowsFoot(pen.drawing, pen.x(from), pen.y(z), Pointing::Left, Ink::Dim);
   drawCrowsFoot(pen.drawing, pen.x(to), pen.y(z), Pointing::Right, Ink::Dim);
-  pen.note(std::max(pen.x(to), pen.x(pen.layout.across.to)) + 8, pen.y(z) + 4, words, 10, Ink::Text);
+  const double beside = std::max(pen.x(to), pen.x(pen.layout.across.to + pen.layout.wall->forms.inside)) + 10;
+  pen.drawing.line({pen.x(to), pen.y(z)}, {beside - 3, pen.y(z)}, Ink::Dim, 0.5);
+  pen.note(beside, pen.y(z) + 4, words, 10, Ink::Text);
 }
 
 double clearOf(const SectionPen& pen, const BarBody& bar) {
@@ -93,7 +95,9 @@ void SectionPen::note(double px, double py, std::string_view words, double size,
   style.weight = weight;
   style.anchor = at;
   style.halo = Ink::Paper;
-  Bounds box;
+  Drawing measured;
+  Bounds box = measured.text({px, py}, words, ink, style);
+  px += std::max(0.0, input.window.x0 + 2 - box.x0) - std::max(0.0, box.x1 - input.window.x1 + 2);
   for (int i = 0; i < 40; ++i, py += 3) {
     Drawing trial;
     box = trial.text({px, py}, words, ink, style);

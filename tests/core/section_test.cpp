@@ -142,6 +142,8 @@ TEST(Section, TextsDoNotOverlap) {
       const Drawing drawing = drawSection(input);
       const auto taken = drawing.taken();
       ASSERT_FALSE(taken.empty());
+      for (const TakenBox& t : taken)
+        EXPECT_TRUE(input.window.contains(t.box)) << t.name << " leaves the window";
       for (std::size_t i = 0; i < taken.size(); ++i)
         for (std::size_t j = 0; j < i; ++j)
           EXPECT_FALSE(taken[i].box.overlaps(taken[j].box)) << taken[i].name << " on " << taken[j].name;
