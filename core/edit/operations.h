@@ -15,16 +15,19 @@
 namespace sillwright {
 
 // ---- pieces -----------------------------------------------------------------------------------------------------
-// Adds a piece; its id is given here (whatever it held), and a mark too where it has none. Second: the new id.
+// Adds a piece; its id is given here (whatever it held), and a mark too where it has none or one that another piece of
+// its kind has. Second: the new id; empty where there is no such wall.
 std::pair<Job, Id> addPiece(const Job& job, Id wall, Piece piece);
 // Replaces the piece with the same id and kind.
 Job replacePiece(const Job& job, Id wall, const Piece& piece);
-// Removes pieces and what cannot stand without them: a rod goes with its column; a strap stays, without one.
+// Removes pieces and what cannot stand without them: a rod goes with its column, a reading with its piece; a strap
+// stays, without a column.
 // A wall reference (empty piece) removes the wall, and corners that nothing uses any more.
 Job removePieces(const Job& job, std::span<const PieceRef> pieces);
-// Moves pieces along the wall by `along`, across it (bolts, rods, uprights) by `across`, up by `up` (strap joints,
-// projections of bolts and rods, bars, window sills and heads). A column takes its rods along (they hang on it), not its
-// straps. Stretches move whole; a moved opening takes along the step that has its very ends.
+// Moves pieces along the wall by `along`, across it (bolts, rods, bars) by `across`, up by `up` (strap joints,
+// projections of bolts and rods, bars, window sills and heads). A bar is moved where it was found, if it was. A column
+// takes its rods along (they hang on it), not its straps. Stretches move whole; a moved opening takes along the step
+// that has its very ends.
 Job movePieces(const Job& job, std::span<const PieceRef> pieces, double along, double across = 0, double up = 0);
 // Moves one end of a stretch (sill, opening, panel, step, bar along); the other stays. Never turns it inside out: at
 // least 1/16 stays. An opening takes the step with the same end along.
@@ -34,6 +37,7 @@ Job setStation(const Job& job, PieceRef piece, double station);
 std::string freshMark(const Job& job, PieceKind kind);
 
 // ---- walls and corners ------------------------------------------------------------------------------------------
+// A corner never comes onto the other end of its wall: at least 1/16 of the wall stays, or the job stays as it is.
 Job moveCorner(const Job& job, Id corner, Point2 to);
 Job replaceWall(const Job& job, WallLine wall);
 // A closed outline of walls, counterclockwise, each like `like` without its pieces; marks go on from the last used

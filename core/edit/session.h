@@ -66,7 +66,9 @@ public:
 
 private:
   void tell(const Notice& notice);
-  void settle(Notice& notice); // after the settled job changed: selection, wall, highest id
+  void settle(Notice& notice); // after the settled job or the selection changed: wall, highest id
+  bool endPreview();           // true when another job than the settled one was shown
+  void travel(const std::function<void()>& step);
 
   History history_;
   std::optional<Job> preview_;

@@ -1,0 +1,229 @@
+#include "core/edit/operations.h"
+
+#include <random>
+#include <set>
+
+#include <gtest/gtest.h>
+
+#include "edit_jobs.h"
+
+using namespace sillwright;
+using namespace sillwright::testing_jobs;
+
+namespace {
+
+PieceRef in(const Shed& s, Id piece) { return {s.wall, piece}; }
+
+Job move(const Shed& s, std::vector<Id> pieces, double along, double across = 0, double up = 0) {
+  std::vector<PieceRef> refs;
+  for (const Id piece : pieces)
+    refs.push_back(in(s, piece));
+  return movePieces(s.job, refs, along, across, up);
+}
+
+} // namespace
+
+TEST(Operations, aNewPieceGetsItsOwnIdAndTheLowestFreeMark) {
+  Shed s = shed();
+  EXPECT_EQ(markOf(s.job, in(s, s.strapLeft)), "S1");
+  EXPECT_EQ(markOf(s.job, in(s, s.strapRight)), "S2");
+  EXPECT_EQ(markOf(s.job, in(s, s.upright)), "V1");
+  Strap strap = strapAt(s.job, 100, {});
+  strap.id = s.strapLeft;
+  strap.mark = "S2";
+  const auto [next, id] = addPiece(s.job, s.wall, strap);
+  EXPECT_NE(id, s.strapLeft);
+  EXPECT_EQ(id.value, s.job.nextId);
+  EXPECT_EQ(next.nextId, s.job.nextId + 1);
+  EXPECT_EQ(markOf(next, in(s, id)), "S3");
+  const PieceRef first[] = {in(s, s.strapLeft)};
+  EXPECT_EQ(freshMark(removePieces(next, first), PieceKind::Strap), "S1");
+}
+
+TEST(Operations, marksAreFreeJobWideNotOnlyOnTheWall) {
+  Shed s = shed();
+  const Id other = s.job.walls[1].id;
+  const Id strap = put(s.job, other, strapAt(s.job, 30, {}));
+  EXPECT_EQ(markOf(s.job, {other, strap}), "S3");
+}
+
+TEST(Operations, aReferenceToNothingLeavesTheJobAsItIs) {
+  const Shed s = shed();
+  const PieceRef nowhere[] = {{Id{9999}, Id{9998}}};
+  const PieceRef gone[] = {{s.wall, Id{9998}}};
+  EXPECT_EQ(movePieces(s.job, nowhere, 3), s.job);
+  EXPECT_EQ(movePieces(s.job, gone, 3), s.job);
+  EXPECT_EQ(removePieces(s.job, nowhere), s.job);
+  EXPECT_EQ(removePieces(s.job, gone), s.job);
+  EXPECT_EQ(moveEnd(s.job, gone[0], Side::Left, 3), s.job);
+  EXPECT_EQ(setStation(s.job, gone[0], 3), s.job);
+  EXPECT_EQ(moveCorner(s.job, Id{9999}, {1, 1}), s.job);
+  EXPECT_EQ(addPiece(s.job, Id{9999}, Strap{}).first, s.job);
+  EXPECT_FALSE(addPiece(s.job, Id{9999}, Strap{}).second);
+}
+
+TEST(Operations, movingThereAndBackRestoresEveryKind) {
+  const Shed s = shed();
+  std::mt19937 random(7);
+  std::uniform_int_distribution<int> sixteenths(-64, 64);
+  const std::vector<Id> all = piecesOf(*s.job.walls.find(s.wall));
+  for (int round = 0; round < 200; ++round) {
+    std::vector<PieceRef> refs;
+    for (const Id piece : all)
+      if (random() % 3 == 0)
+        refs.push_back(in(s, piece));
+    const double along = sixteenths(random) / 16.0;
+    const double across = sixteenths(random) / 16.0;
+    const double up = sixteenths(random) / 16.0;
+    const Job there = movePieces(s.job, refs, along, across, up);
+    EXPECT_EQ(movePieces(there, refs, -along, -across, -up), s.job);
+    if (!refs.empty() && along != 0) {
+      EXPECT_NE(there, s.job);
+    }
+  }
+}
+
+TEST(Operations, aColumnTakesItsRodsAlongButNotItsStraps) {
+  const Shed s = shed();
+  const double rodBefore = *stationOf(*s.job.walls.find(s.wall), s.rod);
+  const Job moved = move(s, {s.post}, 2);
+  EXPECT_EQ(*stationOf(*moved.walls.find(s.wall), s.rod), rodBefore + 2);
+  EXPECT_EQ(*stationOf(*moved.walls.find(s.wall), s.strapLeft), 2.75);
+  const Job both = move(s, {s.post, s.rod}, 2);
+  EXPECT_EQ(*stationOf(*both.walls.find(s.wall), s.rod), rodBefore + 2);
+  const Job alone = move(s, {s.rod}, 0.5);
+  EXPECT_EQ(pieceOf<Rod>(alone, s.wall, s.rod).offset, 1.75);
+}
+
+TEST(Operations, anOpeningTakesTheStepWithItsVeryEnds) {
+  const Shed s = shed();
+  const Job moved = move(s, {s.opening}, 3);
+  EXPECT_EQ(pieceOf<PourStep>(moved, s.wall, s.step).from, 51);
+  EXPECT_EQ(pieceOf<PourStep>(moved, s.wall, s.step).to, 243);
+  EXPECT_EQ(pieceOf<PourStep>(move(s, {s.opening, s.step}, 3), s.wall, s.step).from, 51);
+  const Job resized = moveEnd(s.job, in(s, s.opening), Side::Right, 230);
+  EXPECT_EQ(pieceOf<PourStep>(resized, s.wall, s.step).to, 230);
+  EXPECT_EQ(pieceOf<PourStep>(resized, s.wall, s.step).from, 48);
+  Shed other = s;
+  other.job = resized;
+  const Job apart = move(other, {s.step}, 1);
+  const PieceRef opening[] = {in(s, s.opening)};
+  EXPECT_EQ(pieceOf<PourStep>(movePieces(apart, opening, 5), s.wall, s.step).from, 49);
+}
+
+TEST(Operations, anEndNeverTurnsAPieceInsideOut) {
+  const Shed s = shed();
+  for (const Id id : {s.opening, s.panel, s.sill, s.step}) {
+    const Job left = moveEnd(s.job, in(s, id), Side::Left, 1000);
+    const Interval over = *stationsOf(left, *left.walls.find(s.wall), id);
+    EXPECT_EQ(over.length(), 1.0 / 16);
+    const Job right = moveEnd(s.job, in(s, id), Side::Right, -1000);
+    EXPECT_EQ(stationsOf(right, *right.walls.find(s.wall), id)->length(), 1.0 / 16);
+  }
+  EXPECT_EQ(pieceOf<Bar>(moveEnd(s.job, in(s, s.along), Side::Left, 10), s.wall, s.along).planned.a.s, 10);
+  EXPECT_EQ(moveEnd(s.job, in(s, s.strapLeft), Side::Left, 10), s.job);
+  EXPECT_EQ(moveEnd(s.job, in(s, s.upright), Side::Left, 10), s.job);
+}
+
+TEST(Operations, whatAMoveUpChanges) {
+  const Shed s = shed();
+  const Job up = move(s, {s.strapLeft, s.bolt, s.rod, s.upright, s.opening}, 0, 0, 0.25);
+  EXPECT_EQ(pieceOf<Strap>(up, s.wall, s.strapLeft).heightOffset, 0.25);
+  EXPECT_EQ(pieceOf<Bolt>(up, s.wall, s.bolt).projection, 4.25);
+  EXPECT_EQ(pieceOf<Rod>(up, s.wall, s.rod).projection, 6.25);
+  EXPECT_EQ(pieceOf<Bar>(up, s.wall, s.upright).planned.a.z, -20.75);
+  EXPECT_EQ(pieceOf<Opening>(up, s.wall, s.opening).headHeight, 83.75); // not a window
+}
+
+TEST(Operations, aFoundBarMovesWhereItWasFound) {
+  Shed s = shed();
+  Bar bar = pieceOf<Bar>(s.job, s.wall, s.upright);
+  bar.found = BarPlace{{9, 4, -21}, {9, 4, -2}};
+  s.job = replacePiece(s.job, s.wall, bar);
+  const Bar moved = pieceOf<Bar>(move(s, {s.upright}, 1), s.wall, s.upright);
+  EXPECT_EQ(moved.found->a.s, 10);
+  EXPECT_EQ(moved.planned.a.s, 8);
+}
+
+TEST(Operations, removingTakesAlongWhatCannotStandWithout) {
+  Shed s = shed();
+  Reading reading;
+  reading.piece = s.rod;
+  s.job.readings = Shared<std::vector<Reading>>({reading});
+  const PieceRef post[] = {in(s, s.post)};
+  const Job without = removePieces(s.job, post);
+  EXPECT_FALSE(findPiece(without, in(s, s.rod)));
+  EXPECT_TRUE(without.readings->empty());
+  EXPECT_FALSE(pieceOf<Strap>(without, s.wall, s.strapLeft).column);
+  EXPECT_EQ(pieceOf<Strap>(without, s.wall, s.strapRight).column, s.kingLeft);
+}
+
+TEST(Operations, removingWallsTakesTheirLonelyCorners) {
+  Shed s = shed();
+  const PieceRef first[] = {{s.wall, {}}};
+  Job job = removePieces(s.job, first);
+  EXPECT_EQ(job.walls.size(), 3u);
+  EXPECT_EQ(job.corners->size(), 4u); // each is still an end of a neighbour
+  while (!job.walls.empty()) {
+    const PieceRef next[] = {{job.walls[0].id, {}}};
+    job = removePieces(job, next);
+  }
+  EXPECT_TRUE(job.corners->empty());
+}
+
+TEST(Operations, anOutlineRunsCounterclockwiseAndMarksGoOn) {
+  const Point2 clockwise[] = {{0, 0}, {0, 100}, {100, 100}, {100, 0}};
+  Job job = addOutline(newJob(), clockwise, plainWall()).value();
+  ASSERT_EQ(job.walls.size(), 4u);
+  double area = 0;
+  for (std::size_t i = 0; i < 4; ++i) {
+    const Point2 a = findCorner(job, job.walls[i].startCorner)->at;
+    const Point2 b = findCorner(job, job.walls[i].endCorner)->at;
+    area += a.x * b.y - b.x * a.y;
+    EXPECT_EQ(job.walls[i].endCorner, job.walls[(i + 1) % 4].startCorner);
+  }
+  EXPECT_GT(area, 0);
+  EXPECT_EQ(job.walls[3].mark, "D");
+  for (int k = 0; k < 6; ++k)
+    job = addOutline(job, clockwise, plainWall()).value();
+  EXPECT_EQ(job.walls[26].mark, "AA");
+  EXPECT_EQ(job.walls[27].mark, "AB");
+}
+
+TEST(Operations, anOutlineThatCannotBeSaysWhy) {
+  const Point2 two[] = {{0, 0}, {1, 0}};
+  const Point2 twice[] = {{0, 0}, {10, 0}, {10, 0}, {0, 10}};
+  const Point2 crossed[] = {{0, 0}, {10, 10}, {10, 0}, {0, 10}};
+  EXPECT_FALSE(addOutline(newJob(), two, {}));
+  EXPECT_EQ(addOutline(newJob(), twice, {}).problem().message, "corner 2 and the next one are the same point");
+  EXPECT_EQ(addOutline(newJob(), crossed, {}).problem().message, "crosses itself");
+}
+
+TEST(Operations, aCornerMovesBothItsWallsAndNeverClosesOne) {
+  const Shed s = shed();
+  const WallLine& wall = *s.job.walls.find(s.wall);
+  const Job moved = moveCorner(s.job, wall.endCorner, {300, 0});
+  EXPECT_EQ(wallLength(moved, *moved.walls.find(s.wall)), 300);
+  EXPECT_EQ(moveCorner(s.job, wall.endCorner, {0, 0}), s.job);
+}
+
+TEST(Operations, aNewJobHasSampleHardwareThatSaysSo) {
+  const Job job = newJob();
+  EXPECT_TRUE(job.walls.empty());
+  std::set<Id> ids;
+  const auto look = [&](const auto& list) {
+    EXPECT_FALSE(list.empty());
+    for (const auto& type : list) {
+      EXPECT_NE(type.note.find("invented"), std::string::npos) << type.name;
+      EXPECT_NE(type.name.find("sample"), std::string::npos) << type.name;
+      EXPECT_TRUE(ids.insert(type.id).second);
+      EXPECT_LT(type.id.value, job.nextId);
+    }
+  };
+  look(job.types->straps);
+  look(job.types->bolts);
+  look(job.types->rods);
+  look(job.types->washers);
+  ASSERT_NE(findMark(job, "HD1"), nullptr);
+  EXPECT_NE(findStrapType(*job.types, findMark(job, "HD1")->strapType), nullptr);
+}
