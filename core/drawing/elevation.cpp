@@ -1,0 +1,145 @@
+#include "core/drawing/elevation.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/drawing/elevation_parts.h"
+#include "core/drawing/text_metrics.h"
+
+namespace sillwright {
+
+namespace elevation {
+
+Bounds Scene::box(Interval s, Interval z) const {
+  const double a = x(s.from);
+  const double b = x(s.to);
+  return {std::min(a, b), y(z.to), std::max(a, b), y(z.from)};
+}
+
+Bounds Scene::within(const Bounds& box) const {
+  const Bounds f = frame.grown(4);
+  return {std::max(box.x0, f.x0), std::max(box.y0, f.y0), std::min(box.x1, f.x1), std::min(box.y1, f.y1)};
+}
+
+Ink inkOf(const Scene& scene, Id piece, Ink otherwise) {
+  if (isInHand(scene, piece))
+    return Ink::Hand;
+  const auto found = scene.worst.find(piece);
+  return found == scene.worst.end() || scene.paper ? otherwise : inkOf(found->second);
+}
+
+bool isInHand(const Scene& scene, Id piece) {
+  const InHand* hand = scene.input.inHand;
+  return hand && hand->piece.piece == piece && hand->kind != InHand::Kind::RubberBand;
+}
+
+void fillBox(Scene& scene, const Bounds& box, Ink fill, Ink edge, double width) {
+  const Bounds b = scene.within(box);
+  if (b.empty())
+    return;
+  scene.drawing.fillRect(b.x0, b.y0, b.x1, b.y1, fill);
+  scene.drawing.rect(b.x0, b.y0, b.x1, b.y1, edge, width);
+}
+
+Bounds textBox(Point2 at, std::string_view words, const TextStyle& style) {
+  const double width = textWidth(words, style.size);
+  const double before = style.anchor == Anchor::Start ? 0 : style.anchor == Anchor::Middle ? width / 2 : width;
+  const double up = style.size * 0.8;
+  const double down = style.size * 0.22;
+  if (style.turn != 0)
+    return {at.x - up, at.y - width + before, at.x + down, at.y + before};
+  return {at.x - before, at.y - up, at.x - before + width, at.y + down};
+}
+
+bool say(Scene& scene, std::string name, Point2 at, std::string_view words, Ink ink, const TextStyle& style) {
+  const Bounds box = textBox(at, words, style);
+  if (!scene.frame.contains(box))
+    return false;
+  for (const TakenBox& other : scene.drawing.taken())
+    if (other.box.overlaps(box))
+      return false;
+  scene.drawing.text(at, words, ink, style);
+  scene.drawing.take(std::move(name), box);
+  return true;
+}
+
+namespace {
+
+Scene sceneOf(const ElevationInput& input, Drawing& drawing) {
+  const WallLayout& wall = input.wall->layout;
+  Scene scene{input, wall, input.view, drawing, input.window, {}, input.medium == Medium::Paper, 17, {}, {}, {}, {}};
+  const Interval inWindow{std::min(input.view.s(input.window.x0), input.view.s(input.window.x1)),
+                          std::max(input.view.s(input.window.x0), input.view.s(input.window.x1))};
+  scene.stations = overlap(inWindow, input.stations);
+  if (scene.paper)
+    scene.blade = 13;
+  return scene;
+}
+
+void noteLevels(Scene& scene) {
+  for (const Finding& finding : scene.input.wall->findings)
+    for (const Id piece : finding.pieces) {
+      const auto [at, added] = scene.worst.emplace(piece, finding.level);
+      if (!added && finding.level < at->second)
+        at->second = finding.level;
+    }
+}
+
+void drawStanding(Scene& scene) {
+  drawGround(scene);
+  drawConcreteBody(scene);
+  drawForms(scene);
+  drawBars(scene);
+  drawFraming(scene);
+  drawEmbedded(scene);
+  drawPourLine(scene);
+  drawFormTop(scene);
+  drawPairLinks(scene);
+  drawAbove(scene);
+}
+
+} // namespace
+} // namespace elevation
+
+ElevationDrawing drawElevation(const ElevationInput& input) {
+  ElevationDrawing result;
+  if (!input.wall || input.window.empty() || input.view.scale <= 0)
+    return result;
+  elevation::Scene scene = elevation::sceneOf(input, result.drawing);
+  if (scene.stations.empty())
+    return result;
+  elevation::noteLevels(scene);
+  elevation::collectPieces(scene);
+  elevation::drawStanding(scene);
+  elevation::drawBreaks(scene);
+  elevation::drawFlags(scene);
+  elevation::drawInHand(scene);
+  elevation::drawSelection(scene);
+  elevation::drawMarks(scene);
+  elevation::drawDimensions(scene);
+  elevation::addHits(scene);
+  if (input.labels)
+    elevation::placeFlagLabels(scene, result);
+  return result;
+}
+
+ElevationView fitElevation(const WallLayout& layout, const Bounds& window, bool fromInside, double upTo) {
+  // Left and right: room for labels and for the words of the rows. Below: earth and two rows of values.
+  constexpr double side = 84;
+  constexpr double above = 48;
+  constexpr double below = 168;
+  const double high = std::max(1.0, upTo - layout.bottom);
+  const double wide = std::max(1.0, layout.concrete.length());
+  const double room = std::max(40.0, window.y1 - window.y0 - above - below);
+  ElevationView view;
+  view.fromInside = fromInside;
+  view.scale = std::min(std::max(40.0, window.x1 - window.x0 - 2 * side) / wide, room / high);
+  const double middle = layout.concrete.middle() * view.scale;
+  view.origin.x = (window.x0 + window.x1) / 2 + (fromInside ? middle : -middle);
+  const double used = high * view.scale + above + below;
+  const double spare = std::max(0.0, window.y1 - window.y0 - used) / 2;
+  view.origin.y = window.y0 + above + spare + upTo * view.scale;
+  return view;
+}
+
+} // namespace sillwright

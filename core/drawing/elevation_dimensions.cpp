@@ -1,0 +1,283 @@
+// Marks, notes and dimensions: everything written but the labels of flags.
+#include <algorithm>
+#include <cmath>
+
+#include "core/drawing/elevation_parts.h"
+#include "core/drawing/text_metrics.h"
+
+namespace sillwright::elevation {
+
+namespace {
+
+struct Drop {
+  std::string mark;
+  double station = 0;
+  Ink ink = Ink::Text;
+  bool bold = false;
+};
+
+TextStyle styled(double size, Weight weight, Anchor anchor, Ink halo = Ink::None, double turn = 0) {
+  return {size, weight, anchor, turn, halo, 4};
+}
+
+std::string lengthOf(const Scene& scene, double inches) { return printLength(inches, scene.input.job->units); }
+
+void markAt(Scene& scene, const std::string& mark, double station, double top, Id id, double size) {
+  if (mark.empty() || !scene.sees(station))
+    return;
+  const Ink ink = isInHand(scene, id) ? Ink::Hand : Ink::Text;
+  const double y = std::max(scene.y(top) - 6, scene.frame.y0 + size + 4);
+  if (scene.y(top) < scene.frame.y1)
+    say(scene, "mark " + mark, {scene.x(station), y}, mark, ink,
+        styled(size, Weight::Bold, Anchor::Middle, Ink::Paper));
+}
+
+void columnWords(Scene& scene, const ColumnBody& column) {
+  const Column* made = findIn(scene.wall.wall->columns, column.id);
+  if (!made || column.role == ColumnRole::Trimmer || !scene.sees(column.box.s.middle()))
+    return;
+  const std::string words = made->mark + "  " + print(column.makeUp);
+  const double size = scene.paper ? 9 : 11;
+  const double wide = column.box.s.length() * scene.view.scale;
+  const bool fits = wide > size * 1.6;
+  const double top = std::max(scene.y(column.box.z.to), scene.frame.y0);
+  const double y = std::min(top + textWidth(words, size) + 30, scene.y(column.box.z.from) - 8);
+  // Inside a wide column, else beside it, away from the nearer end of the wall's opening side.
+  const bool leftHalf = (column.box.s.middle() < scene.wall.length / 2) != scene.view.fromInside;
+  const double beside = leftHalf ? scene.box(column.box.s, column.box.z).x0 - size * 0.4
+                                 : scene.box(column.box.s, column.box.z).x1 + size;
+  const double x = fits ? scene.x(column.box.s.middle()) + size * 0.37 : beside;
+  say(scene, "column " + made->mark, {x, y}, words, Ink::WoodLine,
+      styled(size, Weight::Regular, Anchor::Start, fits ? Ink::Wood : Ink::Wood2, 90));
+}
+
+void panelLabel(Scene& scene, const Panel& panel) {
+  const Interval s = overlap({panel.from, panel.to}, scene.stations);
+  if (s.length() <= 0)
+    return;
+  std::string size = lengthOf(scene, panel.to - panel.from) + " × " + lengthOf(scene, panel.height);
+  if (panel.unitShear)
+    size += " · " + std::to_string(std::lround(*panel.unitShear)) + " plf";
+  const std::string title = "Panel " + panel.mark;
+  const double wide = std::max(textWidth(title, 12), textWidth(size, 11)) + 14;
+  const double x = scene.x(s.middle());
+  const double top = std::max(scene.y(panel.height) + 22, scene.frame.y0 + 12);
+  const Bounds b{x - wide / 2, top, x + wide / 2, top + 34};
+  const bool free = std::none_of(scene.drawing.taken().begin(), scene.drawing.taken().end(),
+                                 [&](const TakenBox& t) { return t.box.overlaps(b); });
+  if (wide > s.length() * scene.view.scale || !scene.frame.contains(b) || !free || b.y1 > scene.y(4))
+    return;
+  scene.drawing.fillRect(b.x0, b.y0, b.x1, b.y1, Ink::Paper);
+  scene.drawing.rect(b.x0, b.y0, b.x1, b.y1, Ink::WoodLine, scene.paper ? 0.5 : 0.9);
+  scene.drawing.text({x, top + 14}, title, Ink::Text, styled(12, Weight::Bold, Anchor::Middle));
+  scene.drawing.text({x, top + 28}, size, Ink::Text, styled(11, Weight::Regular, Anchor::Middle));
+  scene.drawing.take("panel " + panel.mark, b);
+}
+
+void chain(Scene& scene, double y, const std::vector<double>& stops, const std::vector<std::string>& names) {
+  for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
+    const Interval seen = overlap({stops[i], stops[i + 1]}, scene.stations);
+    if (seen.length() <= 0)
+      continue;
+    const double a = std::min(scene.x(seen.from), scene.x(seen.to));
+    const double b = std::max(scene.x(seen.from), scene.x(seen.to));
+    const double half = textWidth(names[i], 12) / 2 + 5;
+    const bool written = 2 * half < b - a && say(scene, "chain " + std::to_string(y) + " " + std::to_string(i),
+                                                  {(a + b) / 2, y + 4.4}, names[i], Ink::Text,
+                                                  styled(12, Weight::Regular, Anchor::Middle));
+    const double middle = (a + b) / 2;
+    scene.drawing.line({a, y}, {written ? middle - half : middle, y}, Ink::Dim, 0.7);
+    scene.drawing.line({written ? middle + half : middle, y}, {b, y}, Ink::Dim, 0.7);
+  }
+  for (const double stop : stops)
+    if (scene.sees(stop)) {
+      scene.drawing.line({scene.x(stop), y - 8}, {scene.x(stop), y + 5}, Ink::Dim, 0.6);
+      drawCrowsFoot(scene.drawing, scene.x(stop), y, Pointing::Down, Ink::Dim, 5.5, 1.1);
+    }
+}
+
+std::string openingWords(const Scene& scene, const Opening& opening) {
+  return lengthOf(scene, opening.to - opening.from) + " rough opening";
+}
+
+void overall(Scene& scene) {
+  const double top = scene.y(scene.wall.wall->wallHeight);
+  if (top - 46 < scene.frame.y0)
+    return;
+  std::vector<double> stops{0, scene.wall.length};
+  for (const Opening& opening : scene.wall.wall->openings)
+    stops.insert(stops.end(), {opening.from, opening.to});
+  std::sort(stops.begin(), stops.end());
+  stops.erase(std::unique(stops.begin(), stops.end()), stops.end());
+  std::vector<std::string> names;
+  for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
+    names.push_back(lengthOf(scene, stops[i + 1] - stops[i]));
+    for (const Opening& opening : scene.wall.wall->openings)
+      if (opening.from == stops[i] && opening.to == stops[i + 1])
+        names.back() = openingWords(scene, opening);
+  }
+  if (stops.size() > 2)
+    chain(scene, top - 18, stops, names);
+  chain(scene, top - 36, {0, scene.wall.length}, {lengthOf(scene, scene.wall.length)});
+}
+
+void heightNotes(Scene& scene) {
+  const double size = scene.paper ? 9 : 11;
+  for (const PourRun& run : scene.wall.pour) {
+    const Interval s = overlap(run.s, scene.stations);
+    if (std::abs(run.height) < 1e-6 || s.length() * scene.view.scale < 110)
+      continue;
+    const std::string words = scene.paper ? inches(std::abs(run.height)) + (run.height < 0 ? " down" : " up")
+                                          : "pour line " + inches(std::abs(run.height)) +
+                                                (run.height < 0 ? " down" : " up");
+    const double left = std::min(scene.x(s.from), scene.x(s.to));
+    const double up = scene.wall.wall->formTop * scene.view.scale + 6;
+    say(scene, "step", {left + 14, scene.y(run.height) - up}, words, Ink::Text2,
+        styled(size, Weight::Regular, Anchor::Start, Ink::Paper));
+    if (scene.wall.wall->formTop > 0)
+      say(scene, "form top", {left + 120, scene.y(run.height) - up},
+          "top of form board " + inches(scene.wall.wall->formTop) + " above the pour line", Ink::FormLine,
+          styled(size, Weight::Regular, Anchor::Start, Ink::Paper));
+  }
+}
+
+void hookWords(Scene& scene) {
+  if (!scene.paper || !scene.sees(0))
+    return;
+  const bool inside = scene.view.fromInside;
+  const double out = inside ? 1 : -1;
+  const double x = scene.x(0) + out * 22;
+  const double y = scene.y(scene.wall.pour.front().height);
+  const Anchor anchor = inside ? Anchor::Start : Anchor::End;
+  say(scene, "hook", {x, y - 9}, "HOOK", Ink::Text, styled(10, Weight::Bold, anchor));
+  say(scene, "tape here", {x, y + 2}, "TAPE HERE", Ink::Text, styled(10, Weight::Bold, anchor));
+  say(scene, "hook es", {x, y + 13}, "enganche aquí", Ink::Text, styled(9, Weight::Italic, anchor));
+  scene.drawing.line({scene.x(0) + out * 19, y + 4}, {scene.x(0) + out * 8, y + 4}, Ink::Text, 1);
+}
+
+void pourLineWords(Scene& scene) {
+  const double far = scene.view.fromInside ? 0 : scene.wall.length;
+  if (!scene.paper || !scene.sees(far))
+    return;
+  const double x = scene.x(far) + 16;
+  const double y = scene.y(pourAt(scene.wall, far));
+  say(scene, "pour line", {x, y + 8}, "POUR LINE", Ink::Text, styled(9, Weight::Bold, Anchor::Start));
+  say(scene, "pour line es", {x, y + 19}, "línea de colado", Ink::Text, styled(8.5, Weight::Italic, Anchor::Start));
+  scene.drawing.line({scene.x(far), y}, {x - 2, y}, Ink::Text, 0.9);
+}
+
+std::vector<Drop> hardwareDrops(const Scene& scene) {
+  std::vector<Drop> drops;
+  const auto add = [&](const std::string& mark, double station, Id id) {
+    if (!scene.sees(station))
+      return;
+    const Ink ink = inkOf(scene, id, Ink::Text);
+    drops.push_back({mark, station, ink, ink == Ink::Hand || ink == Ink::Fix || scene.paper});
+  };
+  for (const StrapBody& strap : scene.wall.straps)
+    add(strap.strap->mark, strap.strap->station, strap.id);
+  for (const AnchorBody& anchor : scene.wall.anchors)
+    add(anchor.bolt ? anchor.bolt->mark : anchor.rod->mark, anchor.station, anchor.id);
+  std::sort(drops.begin(), drops.end(), [](const Drop& a, const Drop& b) { return a.station < b.station; });
+  return drops;
+}
+
+std::vector<Drop> barDrops(const Scene& scene, bool& found) {
+  std::vector<Drop> drops;
+  found = std::any_of(scene.wall.bars.begin(), scene.wall.bars.end(),
+                      [](const BarBody& bar) { return bar.found && bar.bar->run == BarRun::Upright; });
+  for (const BarBody& bar : scene.wall.bars)
+    if (bar.bar->run == BarRun::Upright && bar.found == found && scene.sees(bar.body.a.s))
+      drops.push_back({bar.bar->mark, bar.body.a.s, Ink::Text2, false});
+  std::sort(drops.begin(), drops.end(), [](const Drop& a, const Drop& b) { return a.station < b.station; });
+  return drops;
+}
+
+// Upright under the line at one of two levels; a quarter turn where neither is free, or always on the screen.
+void writeValue(Scene& scene, const Drop& drop, double y) {
+  const std::string value = lengthOf(scene, drop.station);
+  const std::string name = "run " + drop.mark;
+  const double size = scene.paper ? 11.5 : 11;
+  const double x = scene.x(drop.station);
+  const Weight weight = drop.bold ? Weight::Bold : Weight::Regular;
+  for (int level = 0; scene.paper && level < 2; ++level)
+    if (say(scene, name, {x, y + size * (1.22 + 1.16 * level)}, value, drop.ink,
+            styled(size, weight, Anchor::Middle, level ? Ink::Paper : Ink::None)))
+      return;
+  say(scene, name, {x + size * 0.37, y + 7}, value, drop.ink, styled(size, weight, Anchor::End, Ink::None, 90));
+}
+
+void row(Scene& scene, double y, double from, const std::vector<Drop>& drops, std::string_view title,
+         std::string_view second) {
+  const Interval s = overlap({0, scene.wall.length}, scene.stations);
+  const double out = scene.view.fromInside ? 1 : -1;
+  const Anchor anchor = scene.view.fromInside ? Anchor::Start : Anchor::End;
+  scene.drawing.line({scene.x(s.from), y}, {scene.x(s.to), y}, Ink::Dim, 0.7);
+  if (scene.sees(0)) {
+    scene.drawing.line({scene.x(0), from}, {scene.x(0), y + 6}, Ink::Dim, 0.6);
+    scene.drawing.disc({scene.x(0), y}, 3, Ink::Paper);
+    scene.drawing.ring({scene.x(0), y}, 3, Ink::Dim, 1.2);
+    say(scene, "row " + std::string(title), {scene.x(0) + out * 11, y + 1}, title, Ink::Text,
+        styled(scene.paper ? 10 : 11, Weight::Bold, anchor));
+    say(scene, "row second " + std::string(title), {scene.x(0) + out * 11, y + 13}, second, Ink::Text2,
+        styled(scene.paper ? 9 : 10, scene.paper ? Weight::Italic : Weight::Regular, anchor));
+  }
+  for (const Drop& drop : drops) {
+    const double x = scene.x(drop.station);
+    scene.drawing.line({x, from}, {x, y - 1}, drop.ink, 0.5);
+    drawCrowsFoot(scene.drawing, x, y, Pointing::Down, drop.ink, 6, 1.2);
+    say(scene, "row mark " + drop.mark, {x, y - 11}, drop.mark, drop.ink,
+        styled(scene.paper ? 9.5 : 10.5, Weight::Bold, Anchor::Middle, Ink::Paper));
+    writeValue(scene, drop, y);
+  }
+}
+
+void runningRows(Scene& scene) {
+  const double foot = scene.y(scene.wall.bottom) + (scene.paper ? 10 : 18);
+  const double values = scene.paper ? 32 : 62;
+  const double first = foot + 27;
+  if (first + values > scene.frame.y1)
+    return;
+  row(scene, first, foot, hardwareDrops(scene), scene.paper ? "SET AT" : "set at",
+      scene.paper ? "coloque a" : "from the hook");
+  const double second = first + values + (scene.paper ? 16 : 22);
+  bool found = false;
+  const std::vector<Drop> bars = barDrops(scene, found);
+  if (bars.empty() || second + values > scene.frame.y1)
+    return;
+  row(scene, second, second - 8, bars, scene.paper ? "BARS AT" : found ? "bars found" : "bars at",
+      scene.paper ? "varillas a" : found ? "from the hook" : "as planned");
+}
+
+void barMarks(Scene& scene) {
+  for (const BarBody& bar : scene.wall.bars)
+    if (bar.bar->run == BarRun::Upright && scene.sees(bar.body.a.s))
+      say(scene, "bar mark " + bar.bar->mark,
+          {scene.x(bar.body.a.s) + 5 + bar.body.radius * scene.view.scale, scene.y(bar.body.a.z) - 10}, bar.bar->mark,
+          Ink::Text2, styled(9, Weight::Regular, Anchor::Start, Ink::Concrete));
+}
+
+} // namespace
+
+void drawMarks(Scene& scene) {
+  for (const StrapBody& strap : scene.wall.straps)
+    markAt(scene, strap.strap->mark, strap.strap->station, strap.plate.z.to, strap.id, 13);
+  for (const AnchorBody& anchor : scene.wall.anchors)
+    markAt(scene, anchor.bolt ? anchor.bolt->mark : anchor.rod->mark, anchor.station, anchor.top, anchor.id, 12);
+  for (const Panel& panel : scene.wall.wall->panels)
+    panelLabel(scene, panel);
+  for (const ColumnBody& column : scene.wall.columns)
+    columnWords(scene, column);
+  heightNotes(scene);
+  barMarks(scene);
+}
+
+void drawDimensions(Scene& scene) {
+  hookWords(scene);
+  pourLineWords(scene);
+  overall(scene);
+  if (scene.input.runningDimensions)
+    runningRows(scene);
+}
+
+} // namespace sillwright::elevation

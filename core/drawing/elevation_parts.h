@@ -1,0 +1,73 @@
+// What the parts of the elevation share; for the elevation's own files only. Page points unless a name says inches.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <unordered_map>
+#include <vector>
+
+#include "core/drawing/elevation.h"
+
+namespace sillwright::elevation {
+
+// A piece as it is seen: where it answers the pointer, is selected and leaves its ghost.
+struct Seen {
+  Id id;
+  PieceKind kind = PieceKind::Strap;
+  Interval s; // in
+  Interval z; // in
+};
+
+struct Scene {
+  const ElevationInput& input;
+  const WallLayout& wall;
+  const ElevationView& view;
+  Drawing& drawing;
+  Bounds frame;              // nothing outside: the window, on paper also the ends of the stretch
+  Interval stations;         // in, what of the wall is within the frame
+  bool paper = false;
+  double blade = 17;         // height of the tape
+  std::vector<Seen> pieces;  // visible ones, lowest first
+  std::unordered_map<Id, Level> worst;
+  std::vector<Bounds> keepOff; // hardware, tapes and flags: no label there
+  std::vector<LabelRequest> requests;
+
+  double x(double s) const { return view.x(s); }
+  double y(double z) const { return view.y(z); }
+  bool sees(Interval s) const { return s.to >= stations.from && s.from <= stations.to; }
+  bool sees(double s) const { return s >= stations.from && s <= stations.to; }
+  Bounds box(Interval s, Interval z) const;
+  Bounds within(const Bounds& box) const; // cut off a little outside the frame, so that cut edges do not show
+};
+
+Ink inkOf(const Scene& scene, Id piece, Ink otherwise);
+bool isInHand(const Scene& scene, Id piece);
+
+void fillBox(Scene& scene, const Bounds& box, Ink fill, Ink edge, double width);
+// Writes where nothing else is written; false where it is not free or leaves the frame.
+bool say(Scene& scene, std::string name, Point2 at, std::string_view words, Ink ink, const TextStyle& style);
+Bounds textBox(Point2 at, std::string_view words, const TextStyle& style);
+
+void collectPieces(Scene& scene);
+void addHits(Scene& scene);
+
+void drawGround(Scene& scene);
+void drawConcreteBody(Scene& scene);
+void drawForms(Scene& scene);
+void drawBars(Scene& scene);
+void drawFraming(Scene& scene);
+void drawEmbedded(Scene& scene);
+void drawPourLine(Scene& scene);
+void drawFormTop(Scene& scene);
+void drawAbove(Scene& scene);
+void drawPairLinks(Scene& scene);
+void drawFlags(Scene& scene);
+void drawInHand(Scene& scene);
+void drawMarks(Scene& scene);
+void drawSelection(Scene& scene);
+void drawDimensions(Scene& scene);
+void drawBreaks(Scene& scene);
+void placeFlagLabels(Scene& scene, ElevationDrawing& result);
+
+} // namespace sillwright::elevation

@@ -1,0 +1,236 @@
+// Where pieces answer the pointer, and how a selected one and one in hand are shown.
+#include <algorithm>
+#include <cmath>
+
+#include "core/drawing/elevation_parts.h"
+
+namespace sillwright::elevation {
+
+namespace {
+
+constexpr double handle = 6; // width of the end of a stretch, pt
+
+void collect(Scene& scene, Id id, PieceKind kind, Interval s, Interval z) {
+  if (scene.sees(s))
+    scene.pieces.push_back({id, kind, s, z});
+}
+
+void collectStretches(Scene& scene) {
+  const WallLine& line = *scene.wall.wall;
+  for (const PourStep& step : line.steps)
+    collect(scene, step.id, PieceKind::Step, {step.from, step.to}, {step.height - 3, step.height + 1});
+  for (const Opening& opening : line.openings) {
+    const double foot = opening.kind == OpeningKind::Window ? opening.sillHeight
+                                                            : pourAt(scene.wall, (opening.from + opening.to) / 2);
+    collect(scene, opening.id, PieceKind::Opening, {opening.from, opening.to},
+            {foot, opening.headHeight + opening.headerDepth});
+  }
+  for (const Panel& panel : line.panels)
+    collect(scene, panel.id, PieceKind::Panel, {panel.from, panel.to}, {0, panel.height});
+}
+
+Interval reach(double a, double b, double radius) { return {std::min(a, b) - radius, std::max(a, b) + radius}; }
+
+bool hasEnds(const Scene& scene, const Seen& seen) {
+  switch (seen.kind) {
+  case PieceKind::Step:
+  case PieceKind::Opening:
+  case PieceKind::Sill:
+  case PieceKind::Panel:
+    return true;
+  case PieceKind::Bar: {
+    const Bar* bar = findIn(scene.wall.wall->bars, seen.id);
+    return bar && bar->run == BarRun::Along;
+  }
+  default:
+    return false;
+  }
+}
+
+// Thin pieces are still easy to take hold of.
+Bounds grip(const Scene& scene, const Seen& seen) {
+  Bounds box = scene.box(seen.s, seen.z);
+  const double wide = std::max(0.0, handle - (box.x1 - box.x0)) / 2;
+  const double high = std::max(0.0, handle - (box.y1 - box.y0)) / 2;
+  return {box.x0 - wide, box.y0 - high, box.x1 + wide, box.y1 + high};
+}
+
+void brackets(Scene& scene, const Bounds& b) {
+  const double leg = 8;
+  for (const double sx : {1.0, -1.0})
+    for (const double sy : {1.0, -1.0}) {
+      const Point2 at{sx > 0 ? b.x0 : b.x1, sy > 0 ? b.y0 : b.y1};
+      const Point2 corner[] = {{at.x + leg * sx, at.y}, at, {at.x, at.y + leg * sy}};
+      if (scene.frame.contains(at))
+        scene.drawing.polyline(corner, Ink::Hand, 2.2);
+    }
+}
+
+void liveDistance(Scene& scene, Interval s, double y, const std::string& to) {
+  const double a = std::min(scene.x(s.from), scene.x(s.to));
+  const double b = std::max(scene.x(s.from), scene.x(s.to));
+  if (b - a < 1)
+    return;
+  scene.drawing.line({a, y}, {b, y}, Ink::Hand, 0.9);
+  drawCrowsFoot(scene.drawing, a, y, Pointing::Left, Ink::Hand, 6, 1.3);
+  drawCrowsFoot(scene.drawing, b, y, Pointing::Right, Ink::Hand, 6, 1.3);
+  say(scene, "live " + to, {(a + b) / 2, y - 5}, printMeasure(s.length(), scene.input.job->units), Ink::Hand,
+      {12, Weight::Bold, Anchor::Middle, 0, Ink::Paper, 4});
+  say(scene, "live to " + to, {(a + b) / 2, y + 13}, to, Ink::Text2, {9, Weight::Regular, Anchor::Middle, 0, Ink::Paper, 4});
+}
+
+struct Nearest {
+  double away = 1e9;
+  Interval between;
+  std::string name;
+};
+
+void consider(Nearest& nearest, Interval piece, Interval other, std::string name) {
+  const double away = gap(piece, other);
+  if (away <= 0 || away >= nearest.away)
+    return;
+  nearest.away = away;
+  nearest.between = other.from >= piece.to ? Interval{piece.to, other.from} : Interval{other.to, piece.from};
+  nearest.name = std::move(name);
+}
+
+Nearest nearestFace(const Scene& scene, Interval piece) {
+  Nearest nearest;
+  for (const ConcreteFace& face : scene.wall.faces)
+    consider(nearest, piece, {face.station, face.station},
+             face.kind == ConcreteFace::Kind::Step ? "to the step" : "to the end");
+  return nearest;
+}
+
+Nearest nearestBar(const Scene& scene, Interval piece) {
+  Nearest nearest;
+  for (const BarBody& bar : scene.wall.bars)
+    if (bar.bar->run == BarRun::Upright)
+      consider(nearest, piece, around(bar.body.a.s, 2 * bar.body.radius), "bar " + bar.bar->mark);
+  return nearest;
+}
+
+Nearest nearestPiece(const Scene& scene, Interval piece, Id self) {
+  Nearest nearest;
+  for (const StrapBody& strap : scene.wall.straps)
+    if (strap.id != self)
+      consider(nearest, piece, strap.plate.s, "to " + strap.strap->mark);
+  for (const AnchorBody& anchor : scene.wall.anchors)
+    if (anchor.id != self)
+      consider(nearest, piece, around(anchor.station, anchor.diameter),
+               "to " + (anchor.bolt ? anchor.bolt->mark : anchor.rod->mark));
+  return nearest;
+}
+
+void offColumnCentre(Scene& scene, const Seen& seen, double y) {
+  const double station = seen.s.middle();
+  for (const ColumnBody& column : scene.wall.columns) {
+    if (!column.box.s.contains(station) || column.id == seen.id)
+      continue;
+    const double off = station - column.box.s.middle();
+    const bool right = (off > 0) != scene.view.fromInside;
+    const std::string words = std::abs(off) < 1.0 / 64 ? "on the column centre"
+                                                       : printMeasure(std::abs(off), scene.input.job->units) +
+                                                             (right ? " right" : " left") + " of column centre";
+    say(scene, "live centre", {scene.x(station) + 12, y}, words, Ink::Hand,
+        {11, Weight::Regular, Anchor::Start, 0, Ink::Paper, 4});
+  }
+}
+
+void liveDistances(Scene& scene, const Seen& seen) {
+  double y = scene.y(seen.z.to) - 34;
+  y = std::clamp(y, scene.frame.y0 + 40, std::max(scene.frame.y0 + 40, scene.frame.y1 - 60));
+  for (const Nearest& nearest :
+       {nearestFace(scene, seen.s), nearestBar(scene, seen.s), nearestPiece(scene, seen.s, seen.id)})
+    if (nearest.away < 60) {
+      liveDistance(scene, nearest.between, y, nearest.name);
+      y -= 30;
+    }
+  offColumnCentre(scene, seen, y + 8);
+}
+
+void ghost(Scene& scene, const Seen& seen, const InHand& hand) {
+  if (!hand.before || std::abs(hand.moved) < 1e-9)
+    return;
+  if (hand.kind == InHand::Kind::Resize) {
+    const double x = scene.x(hand.station - hand.moved);
+    const Point2 line[] = {{x, scene.y(seen.z.to)}, {x, scene.y(seen.z.from)}};
+    scene.drawing.dashed(line, 5, 3, Ink::Hand, 1.1);
+    return;
+  }
+  const Bounds b = scene.box({seen.s.from - hand.moved, seen.s.to - hand.moved}, seen.z);
+  scene.drawing.dashedRect(b.x0, b.y0, b.x1, b.y1, 5, 3, Ink::Hand, 1.1);
+}
+
+void rubberBand(Scene& scene, const InHand& hand) {
+  const Interval s{std::min(hand.band->first.s, hand.band->second.s), std::max(hand.band->first.s, hand.band->second.s)};
+  const Interval z{std::min(hand.band->first.z, hand.band->second.z), std::max(hand.band->first.z, hand.band->second.z)};
+  const Bounds b = scene.within(scene.box(s, z));
+  if (b.empty())
+    return;
+  scene.drawing.fillRect(b.x0, b.y0, b.x1, b.y1, Ink::HandSoft, 0.35);
+  scene.drawing.dashedRect(b.x0, b.y0, b.x1, b.y1, 4, 3, Ink::Hand, 1);
+}
+
+} // namespace
+
+void collectPieces(Scene& scene) {
+  collectStretches(scene);
+  for (const BarBody& bar : scene.wall.bars)
+    collect(scene, bar.id, PieceKind::Bar, reach(bar.body.a.s, bar.body.b.s, bar.body.radius),
+            reach(bar.body.a.z, bar.body.b.z, bar.body.radius));
+  for (const SillPiece& sill : scene.wall.sills)
+    collect(scene, sill.sill, PieceKind::Sill, sill.box.s, sill.box.z);
+  for (const ColumnBody& column : scene.wall.columns)
+    collect(scene, column.id, PieceKind::Column, column.box.s, column.box.z);
+  for (const GradeShot& shot : scene.wall.wall->shots)
+    collect(scene, shot.id, PieceKind::Shot, around(shot.station, 0.5), around(shot.reading, 0.5));
+  for (const AnchorBody& anchor : scene.wall.anchors)
+    collect(scene, anchor.id, anchor.isRod ? PieceKind::Rod : PieceKind::Bolt, around(anchor.station, anchor.diameter),
+            {anchor.bottom, anchor.top});
+  for (const StrapBody& strap : scene.wall.straps)
+    collect(scene, strap.id, PieceKind::Strap, strap.plate.s, hull(strap.plate.z, strap.depthOfHook));
+}
+
+void addHits(Scene& scene) {
+  const Id wall = scene.wall.wall->id;
+  for (const Seen& seen : scene.pieces) {
+    const Bounds box = grip(scene, seen);
+    scene.drawing.hit({wall, seen.id}, box);
+    if (!hasEnds(scene, seen))
+      continue;
+    const double from = scene.x(seen.s.from);
+    const double to = scene.x(seen.s.to);
+    scene.drawing.hit({wall, seen.id}, {from - handle / 2, box.y0, from + handle / 2, box.y1}, HitArea::Part::FromEnd);
+    scene.drawing.hit({wall, seen.id}, {to - handle / 2, box.y0, to + handle / 2, box.y1}, HitArea::Part::ToEnd);
+  }
+}
+
+void drawSelection(Scene& scene) {
+  for (const PieceRef& selected : scene.input.selection) {
+    if (selected.wall != scene.wall.wall->id)
+      continue;
+    for (const Seen& seen : scene.pieces)
+      if (seen.id == selected.piece)
+        brackets(scene, scene.box(seen.s, seen.z).grown(5));
+  }
+}
+
+void drawInHand(Scene& scene) {
+  const InHand* hand = scene.input.inHand;
+  if (!hand)
+    return;
+  if (hand->kind == InHand::Kind::RubberBand && hand->band)
+    return rubberBand(scene, *hand);
+  for (const Seen& seen : scene.pieces)
+    if (seen.id == hand->piece.piece && hand->piece.wall == scene.wall.wall->id) {
+      ghost(scene, seen, *hand);
+      liveDistances(scene, seen);
+      if (hand->snap != SnapReason::None)
+        say(scene, "snap", {scene.x(hand->station) + 10, scene.y(seen.z.from) + 14}, words(hand->snap), Ink::Hand,
+            {11, Weight::Bold, Anchor::Start, 0, Ink::Paper, 4});
+      return;
+    }
+}
+
+} // namespace sillwright::elevation

@@ -1,0 +1,168 @@
+#include "core/drawing/elevation.h"
+
+#include <cstdlib>
+#include <fstream>
+#include <sstream>
+
+#include <gtest/gtest.h>
+
+#include "core/drawing/writers.h"
+#include "demo_wall.h"
+
+namespace sillwright {
+namespace {
+
+const Bounds window{0, 0, 1600, 960};
+
+struct Demo {
+  Job job = test::demoJob();
+  std::shared_ptr<const CheckedWall> wall = test::demoWall(job);
+
+  ElevationInput input(double scale, bool fromInside = false) const {
+    ElevationInput in;
+    in.job = &job;
+    in.wall = wall.get();
+    in.window = window;
+    in.view = fitElevation(wall->layout, window, fromInside, 96);
+    if (scale > 0)
+      in.view.scale = scale;
+    in.labels = false;
+    return in;
+  }
+};
+
+TEST(Elevation, GivesEveryPieceOfTheWallAPlaceForThePointer) {
+  const Demo demo;
+  const ElevationDrawing drawn = drawElevation(demo.input(0));
+  for (const Id piece : piecesOf(*demo.wall->layout.wall)) {
+    bool found = false;
+    for (const HitArea& hit : drawn.drawing.hits())
+      found = found || (hit.piece.piece == piece && hit.part == HitArea::Part::Body);
+    EXPECT_TRUE(found) << piece.value;
+  }
+}
+
+TEST(Elevation, PutsTheHitOfAStrapWhereTheStrapIs) {
+  const Demo demo;
+  const ElevationInput in = demo.input(0);
+  const ElevationDrawing drawn = drawElevation(in);
+  const StrapBody& strap = demo.wall->layout.straps[2];
+  for (const HitArea& hit : drawn.drawing.hits())
+    if (hit.piece.piece == strap.id) {
+      EXPECT_NEAR(hit.box.x0, in.view.x(strap.plate.s.from), 1e-9);
+      EXPECT_NEAR(hit.box.y0, in.view.y(22), 1e-9);
+      EXPECT_NEAR(hit.box.y1, in.view.y(-14), 1e-9);
+    }
+  // The strap lies on top of its column.
+  const Point2 at{in.view.x(strap.strap->station), in.view.y(10)};
+  const HitArea* top = nullptr;
+  for (const HitArea& hit : drawn.drawing.hits())
+    if (hit.box.contains(at))
+      top = &hit;
+  ASSERT_NE(top, nullptr);
+  EXPECT_EQ(top->piece.piece, strap.id);
+}
+
+TEST(Elevation, MirrorsTheHitsFromInside) {
+  const Demo demo;
+  const ElevationInput outside = demo.input(0);
+  const ElevationInput inside = demo.input(0, true);
+  const ElevationDrawing a = drawElevation(outside);
+  const ElevationDrawing b = drawElevation(inside);
+  ASSERT_EQ(a.drawing.hits().size(), b.drawing.hits().size());
+  for (std::size_t i = 0; i < a.drawing.hits().size(); ++i) {
+    const HitArea& left = a.drawing.hits()[i];
+    const HitArea& right = b.drawing.hits()[i];
+    EXPECT_EQ(left.piece, right.piece);
+    EXPECT_NEAR(left.box.x0 - outside.view.origin.x, inside.view.origin.x - right.box.x1, 1e-9);
+    EXPECT_NEAR(left.box.y0, right.box.y0, 1e-9);
+  }
+}
+
+TEST(Elevation, NeverWritesOverItselfNorOutOfTheWindow) {
+  const Demo demo;
+  for (const bool fromInside : {false, true})
+    for (const double scale : {0.0, 2.0, 3.3, 4.75, 7.3, 15.0, 60.0})
+      for (const Medium medium : {Medium::Screen, Medium::Paper}) {
+        ElevationInput in = demo.input(scale, fromInside);
+        in.medium = medium;
+        const ElevationDrawing drawn = drawElevation(in);
+        const auto taken = drawn.drawing.taken();
+        EXPECT_FALSE(taken.empty());
+        for (std::size_t i = 0; i < taken.size(); ++i) {
+          EXPECT_TRUE(window.contains(taken[i].box)) << taken[i].name;
+          for (std::size_t j = 0; j < i; ++j)
+            EXPECT_FALSE(taken[i].box.overlaps(taken[j].box))
+                << taken[i].name << " over " << taken[j].name << " at " << scale;
+        }
+      }
+}
+
+TEST(Elevation, WritesTheStationOfEveryPieceOfHardware) {
+  const Demo demo;
+  const std::string text = toText(drawElevation(demo.input(0)).drawing);
+  for (const char* value : {"0'-1 5/8\"", "3'-8 1/2\"", "20'-2 7/8\"", "23'-9 1/4\"", "1'-8\"", "23'-7 1/8\"",
+                            "16'-0\" rough opening", "S2 and S3: joints level"})
+    EXPECT_NE(text.find(value), std::string::npos) << value;
+}
+
+TEST(Elevation, DrawsOnlyWhatTheWindowShows) {
+  const Demo demo;
+  ElevationInput in = demo.input(60);
+  in.view.origin = {800, 480}; // only the left end is near
+  const ElevationDrawing drawn = drawElevation(in);
+  for (const HitArea& hit : drawn.drawing.hits())
+    EXPECT_NE(hit.piece.piece, demo.wall->layout.straps[3].id);
+  for (const Prim& prim : drawn.drawing.prims())
+    if (prim.kind == Prim::Kind::Text) {
+      EXPECT_TRUE(window.grown(40).overlaps(prim.box)) << drawn.drawing.textOf(prim).text;
+    }
+}
+
+TEST(Elevation, FitsTheWholeWallIntoTheWindow) {
+  const Demo demo;
+  for (const bool fromInside : {false, true}) {
+    const ElevationView view = fitElevation(demo.wall->layout, window, fromInside, 96);
+    for (const double s : {-4.0, 292.0}) {
+      EXPECT_GT(view.x(s), window.x0 + 40);
+      EXPECT_LT(view.x(s), window.x1 - 40);
+    }
+    EXPECT_GT(view.y(96), window.y0 + 40);
+    EXPECT_LT(view.y(-32), window.y1 - 150);
+  }
+}
+
+TEST(Elevation, ShowsWhereThePieceInHandWasAndHowFarItIsFromWhatMatters) {
+  const Demo demo;
+  ElevationInput in = demo.input(0);
+  InHand hand;
+  hand.piece = {demo.wall->layout.wall->id, demo.wall->layout.straps[2].id};
+  hand.before = findPiece(demo.job, hand.piece);
+  hand.station = 242.875;
+  hand.moved = 0.9375;
+  hand.snap = SnapReason::ColumnCentre;
+  in.inHand = &hand;
+  in.view.scale = 15;
+  in.view.origin.x = 800 - 240 * 15;
+  const std::string text = toText(drawElevation(in).drawing);
+  for (const char* value : {"1 5/8\"", "bar V16", "to the step", "column centre"})
+    EXPECT_NE(text.find(value), std::string::npos) << value;
+}
+
+TEST(Elevation, StaysAsItWasDrawn) {
+  const Demo demo;
+  ElevationInput in = demo.input(0);
+  in.window = {0, 0, 700, 420};
+  in.view = fitElevation(demo.wall->layout, in.window, false, 30);
+  const std::string drawn = toText(drawElevation(in).drawing);
+  const std::string path = std::string(SILLWRIGHT_SOURCE_DIR) + "/tests/core/golden/elevation_demo.txt";
+  if (std::getenv("SILLWRIGHT_WRITE_GOLDEN") != nullptr)
+    std::ofstream(path) << drawn;
+  std::ifstream file(path);
+  std::stringstream kept;
+  kept << file.rdbuf();
+  EXPECT_EQ(drawn, kept.str());
+}
+
+} // namespace
+} // namespace sillwright
