@@ -69,32 +69,6 @@ void offerFaces(Nearest& nearest, const WallLayout& layout, Id self, double shif
 
 } // namespace
 
-std::string_view words(SnapReason reason) {
-  switch (reason) {
-  case SnapReason::None:
-    return "";
-  case SnapReason::TapeMark:
-    return "tape mark";
-  case SnapReason::ColumnCentre:
-    return "column centre";
-  case SnapReason::PairHeight:
-    return "height of its pair";
-  case SnapReason::PourLine:
-    return "pour line";
-  case SnapReason::BarMiddle:
-    return "middle between bars";
-  case SnapReason::StudMiddle:
-    return "middle between studs";
-  case SnapReason::WallEnd:
-    return "wall or panel end";
-  case SnapReason::OpeningEdge:
-    return "opening edge";
-  case SnapReason::CornerLine:
-    return "in line with a corner";
-  }
-  return "";
-}
-
 Snapped snapStation(const WallLayout& layout, const Piece& piece, double station, double reach) {
   Nearest nearest(station, reach);
   if (std::holds_alternative<Strap>(piece))
