@@ -65,6 +65,21 @@ bool say(Scene& scene, std::string name, Point2 at, std::string_view words, Ink 
 
 namespace {
 
+// On paper the drawing ends where the stretch cuts the wall; beyond an end of the wall it keeps the margin.
+void cutToStretch(Scene& scene) {
+  scene.blade = 13;
+  const Interval wall = scene.wall.concrete;
+  const bool cutLow = scene.input.stations.from > wall.from;
+  const bool cutHigh = scene.input.stations.to < wall.to;
+  const double low = scene.x(scene.input.stations.from);
+  const double high = scene.x(scene.input.stations.to);
+  const bool inside = scene.view.fromInside;
+  if (inside ? cutHigh : cutLow)
+    scene.frame.x0 = std::max(scene.frame.x0, inside ? high : low);
+  if (inside ? cutLow : cutHigh)
+    scene.frame.x1 = std::min(scene.frame.x1, inside ? low : high);
+}
+
 Scene sceneOf(const ElevationInput& input, Drawing& drawing) {
   const WallLayout& wall = input.wall->layout;
   Scene scene{input, wall, input.view, drawing, input.window, {}, input.medium == Medium::Paper, 17, {}, {}, {}, {}};
@@ -72,7 +87,7 @@ Scene sceneOf(const ElevationInput& input, Drawing& drawing) {
                           std::max(input.view.s(input.window.x0), input.view.s(input.window.x1))};
   scene.stations = overlap(inWindow, input.stations);
   if (scene.paper)
-    scene.blade = 13;
+    cutToStretch(scene);
   return scene;
 }
 

@@ -135,7 +135,7 @@ void heightNotes(Scene& scene) {
     say(scene, "step", {left + 14, scene.y(run.height) - up}, words, Ink::Text2,
         styled(size, Weight::Regular, Anchor::Start, Ink::Paper));
     if (scene.wall.wall->formTop > 0)
-      say(scene, "form top", {left + 120, scene.y(run.height) - up},
+      say(scene, "form top", {left + 34 + textWidth(words, size), scene.y(run.height) - up},
           "top of form board " + inches(scene.wall.wall->formTop) + " above the pour line", Ink::FormLine,
           styled(size, Weight::Regular, Anchor::Start, Ink::Paper));
   }
@@ -200,8 +200,12 @@ void writeValue(Scene& scene, const Drop& drop, double y) {
   const double size = scene.paper ? 11.5 : 11;
   const double x = scene.x(drop.station);
   const Weight weight = drop.bold ? Weight::Bold : Weight::Regular;
+  // The first value never stands left of the hook line.
+  const double half = textWidth(value, size) / 2 + 4;
+  const double hook = scene.x(0);
+  const double clear = scene.view.fromInside ? std::min(x, hook - half) : std::max(x, hook + half);
   for (int level = 0; scene.paper && level < 2; ++level)
-    if (say(scene, name, {x, y + size * (1.22 + 1.16 * level)}, value, drop.ink,
+    if (say(scene, name, {clear, y + size * (1.22 + 1.16 * level)}, value, drop.ink,
             styled(size, weight, Anchor::Middle, level ? Ink::Paper : Ink::None)))
       return;
   say(scene, name, {x + size * 0.37, y + 7}, value, drop.ink, styled(size, weight, Anchor::End, Ink::None, 90));
@@ -240,7 +244,7 @@ void runningRows(Scene& scene) {
     return;
   row(scene, first, foot, hardwareDrops(scene), scene.paper ? "SET AT" : "set at",
       scene.paper ? "coloque a" : "from the hook");
-  const double second = first + values + (scene.paper ? 16 : 22);
+  const double second = first + values + 22;
   bool found = false;
   const std::vector<Drop> bars = barDrops(scene, found);
   if (bars.empty() || second + values > scene.frame.y1)
