@@ -133,7 +133,7 @@ ElevationDrawing drawElevation(const ElevationInput& input) {
   elevation::drawMarks(scene);
   elevation::drawDimensions(scene);
   elevation::addHits(scene);
-  if (input.labels)
+  if (input.labels && input.words && input.job)
     elevation::placeFlagLabels(scene, result);
   return result;
 }

@@ -1,6 +1,7 @@
 // The elevation of one wall as a display list.
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -22,6 +23,8 @@ struct ElevationInput {
   const InHand* inHand = nullptr;
   bool runningDimensions = true;
   bool labels = true;
+  // What a flag's label says (drawing/flag_words); flags have no labels without it.
+  std::function<LabelText(const Job&, const Finding&)> words;
   std::vector<PlacedLabel> lastLabels; // where they were in the frame before, so that they stay while they may
 };
 

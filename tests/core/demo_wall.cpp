@@ -199,4 +199,16 @@ std::shared_ptr<const CheckedWall> demoWall(const Job& job) {
   return checked;
 }
 
+LabelText demoWords(const Job&, const Finding& finding) {
+  switch (finding.level) {
+  case Level::Fix:
+    return {Level::Fix, "FIX", "S1 · EDGE 3/8\" < 1/2\"", "move it right 1/8\""};
+  case Level::Ask:
+    return {Level::Ask, "ASK", "S2 · 8 NAILS ON THE SEAM", "right 1/2\" clears it"};
+  case Level::Watch:
+    break;
+  }
+  return {Level::Watch, "WATCH", "S4 · BAR V18 · 5/8\" < 1\"", "left of the strap, 10\" to 13\" down"};
+}
+
 } // namespace sillwright::test

@@ -3,6 +3,7 @@
 
 #include <memory>
 
+#include "core/drawing/flags.h"
 #include "core/model/job.h"
 #include "core/rules/checker.h"
 
@@ -12,5 +13,8 @@ namespace sillwright::test {
 Job demoJob();
 // Its one wall laid out, with three findings written by hand, one of each level (no rule is asked).
 std::shared_ptr<const CheckedWall> demoWall(const Job& job);
+
+// Words for those findings, as a label says them.
+LabelText demoWords(const Job& job, const Finding& finding);
 
 } // namespace sillwright::test

@@ -1,5 +1,6 @@
 #include "core/drawing/elevation.h"
 
+#include <algorithm>
 #include <cstdlib>
 #include <fstream>
 #include <sstream>
@@ -26,7 +27,7 @@ struct Demo {
     in.view = fitElevation(wall->layout, window, fromInside, 96);
     if (scale > 0)
       in.view.scale = scale;
-    in.labels = false;
+    in.words = test::demoWords;
     return in;
   }
 };
@@ -117,6 +118,26 @@ TEST(Elevation, DrawsOnlyWhatTheWindowShows) {
     if (prim.kind == Prim::Kind::Text) {
       EXPECT_TRUE(window.grown(40).overlaps(prim.box)) << drawn.drawing.textOf(prim).text;
     }
+}
+
+TEST(Elevation, LabelsEveryFlagBesideTheHardware) {
+  const Demo demo;
+  const ElevationInput in = demo.input(0);
+  const ElevationDrawing drawn = drawElevation(in);
+  ASSERT_EQ(drawn.labels.size(), 3u);
+  EXPECT_TRUE(drawn.listed.empty());
+  for (const PlacedLabel& label : drawn.labels) {
+    EXPECT_EQ(label.number, 0) << label.request.text.measure;
+    for (const StrapBody& strap : demo.wall->layout.straps)
+      EXPECT_GE(std::max({label.box.x0 - in.view.x(strap.plate.s.to), in.view.x(strap.plate.s.from) - label.box.x1,
+                          label.box.y0 - in.view.y(-14), in.view.y(22) - label.box.y1}),
+                0);
+  }
+  ElevationInput again = in;
+  again.lastLabels = drawn.labels;
+  const ElevationDrawing next = drawElevation(again);
+  for (std::size_t i = 0; i < 3; ++i)
+    EXPECT_EQ(next.labels[i].box, drawn.labels[i].box);
 }
 
 TEST(Elevation, FitsTheWholeWallIntoTheWindow) {

@@ -7,6 +7,7 @@
 #include <unordered_map>
 
 #include "core/base/length.h"
+#include "core/drawing/flag_words.h"
 #include "core/drawing/text_metrics.h"
 #include "ui/canvas/changed_area.h"
 #include "ui/canvas/hit_test.h"
@@ -138,6 +139,7 @@ QRegion ElevationCanvas::redraw() {
     input.selection = bench().session().selection();
     input.inHand = bench().inHand() ? &*bench().inHand() : nullptr;
     input.lastLabels = std::move(shown_.labels);
+    input.words = flagWords;
     next = drawElevation(input);
   } else {
     TextStyle style{13, Weight::Regular, Anchor::Middle, 0, Ink::None, 0};
