@@ -39,7 +39,7 @@ void columnWords(Scene& scene, const ColumnBody& column) {
   const std::string words = made->mark + "  " + print(column.makeUp);
   const double size = scene.paper ? 9 : 11;
   const double wide = column.box.s.length() * scene.view.scale;
-  const bool fits = wide > size * 1.6;
+  const bool fits = wide > size * 1.6 && column.seams.empty();
   const double top = std::max(scene.y(column.box.z.to), scene.frame.y0);
   const double y = std::min(top + textWidth(words, size) + 30, scene.y(column.box.z.from) - 8);
   // Inside a wide column, else beside it, away from the nearer end of the wall's opening side.

@@ -159,7 +159,9 @@ void drawPairLink(Scene& scene, const Opening& opening) {
   if (!left || !right || !scene.sees({opening.from, opening.to}))
     return;
   const Point2 line[] = {{scene.x(opening.from), scene.y(left->joint)}, {scene.x(opening.to), scene.y(right->joint)}};
-  scene.drawing.dashed(line, 2, 3, Ink::Text2, 0.8);
+  const Interval seen = overlap({opening.from, opening.to}, scene.stations);
+  const Point2 shown[] = {{scene.x(seen.from), line[0].y}, {scene.x(seen.to), line[1].y}};
+  scene.drawing.dashed(shown, 2, 3, Ink::Text2, 0.8);
   const double apart = right->joint - left->joint;
   const bool level = std::abs(apart) <= 0.125;
   const double toHigh = (apart > 0) != scene.view.fromInside ? 11.0 : -11.0;
