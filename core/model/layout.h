@@ -60,6 +60,7 @@ struct StrapBody {
   Ribbon embedded;   // profile in wall heights
   std::vector<NailBody> nails;
   Interval depthOfHook; // z range of the embedded part
+  double lean = 0;      // out of plumb, in an inch of height, + to the right going up; planned straps are plumb
   std::optional<std::size_t> column; // index into columns
 };
 

@@ -13,8 +13,8 @@ namespace sillwright {
 
 // One number for each rule of the rule book; the table is in rules/rule_book.
 enum class RuleId : std::uint8_t {
-  StrapEdge, StrapJoint, StrapPair, StrapLean, StrapLeanOpening, StrapColumn, StrapSeam, StrapSteel, StrapDepth,
-  StrapBack, StrapHang, StrapMissing,
+  StrapEdge, StrapJoint, StrapPair, StrapLean, StrapLeanOpening, StrapColumn, StrapNailEdge, StrapSeam, StrapSteel,
+  StrapDepth, StrapBack, StrapHang, StrapMissing,
   BoltCount, BoltEndFar, BoltEndNear, BoltSpacing, BoltThird, BoltEmbed, BoltThread, BoltOpening, BoltStud, BoltSteel,
   BoltStrap, BoltSplice,
   WasherSheathing, WasherSill, WasherColumn, WasherWasher,

@@ -17,14 +17,13 @@ enum class LimitKey : std::uint8_t {
   StrapEdgeTarget, // the minimum is the type's own
   StrapJoint,
   StrapPair,
-  StrapPlumb,     // out of plumb over StrapPlumbGauge taken for strap.lean
-  StrapPlumbGauge,
+  StrapNailEdge,   // nail diameters
   StrapSteelTarget,
   StrapDepthTarget,
   StrapBackTarget,
   BoltCount,
-  BoltShortPiece,   // pieces up to this need only one bolt, where it joins offset panels
-  BoltNoPiece,      // pieces up to this need none
+  BoltShortWall,    // walls up to this that join two others need only one bolt, in the middle third
+  BoltNoWall,       // walls up to this that join two others need none
   BoltEndFar,
   BoltEndNearDiameters,
   BoltSpacing,
@@ -47,7 +46,7 @@ struct LimitRow {
   std::string_view name; // as in job files: "strap.edge target"
   RuleId rule;
   double value;
-  std::string_view unit; // "in", "d", "threads", "plf", ""
+  std::string_view unit; // "in", "d", "threads", "plf", "bolts"
   Level level;           // what it means to miss it
   Wanted wanted;
   Source source;

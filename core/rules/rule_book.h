@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/model/layout.h"
+#include "core/rules/draft.h"
 #include "core/rules/finding.h"
 #include "core/rules/limits.h"
 
@@ -23,7 +24,7 @@ struct RuleRow {
   std::string_view measure; // what is measured, in words
   std::vector<Level> levels;
   Source source;
-  void (*check)(const WallLayout&, const ResolvedLimits&, Findings&);
+  void (*check)(const WallLayout&, const ResolvedLimits&, Drafts&);
 };
 
 // In the order of RuleId.
@@ -32,6 +33,8 @@ const RuleRow& rule(RuleId id);
 std::optional<RuleId> ruleByName(std::string_view name);
 
 // All findings of one wall: worst first, then left to right, then by rule; the order is the same for equal walls.
+// A finding carries a correction only where applying it to a copy of the wall was seen to cure it and to bring no new
+// finding as bad or worse.
 Findings checkWall(const WallLayout& layout, const ResolvedLimits& limits);
 
 } // namespace sillwright

@@ -1,0 +1,81 @@
+#include "core/rules/limits.h"
+
+namespace sillwright {
+
+namespace {
+
+constexpr Source practice{"", Status::CommonPractice};
+constexpr Source geometry{"", Status::Geometry};
+constexpr Source sillBolts{"IRC 2024 R403.1.6", Status::Published};
+constexpr Source tallBolts{"IRC 2024 R403.1.6.1", Status::Published};
+constexpr Source washerEdge{"SDPWS 2021 4.3.6.4.3", Status::Published};
+constexpr Source borrowedSpacing{"borrowed: ACI 318-19 25.2.1", Status::Published};
+constexpr Source borrowedCover{"borrowed: ACI 318-19 Table 20.5.1.3.1", Status::Published};
+constexpr Source nailEdge{"NDS commentary", Status::FromMemory};
+
+using K = LimitKey;
+using R = RuleId;
+using L = Level;
+using W = Wanted;
+
+constexpr std::array<LimitRow, static_cast<std::size_t>(K::Count)> table{{
+    {K::StrapEdgeTarget, "strap.edge target", R::StrapEdge, 1, "in", L::Watch, W::AtLeast, practice},
+    {K::StrapJoint, "strap.joint", R::StrapJoint, 0.125, "in", L::Fix, W::AtMost, practice},
+    {K::StrapPair, "strap.pair", R::StrapPair, 0.125, "in", L::Fix, W::AtMost, practice},
+    {K::StrapNailEdge, "strap.nail-edge", R::StrapNailEdge, 2.5, "d", L::Watch, W::AtLeast, nailEdge},
+    {K::StrapSteelTarget, "strap.steel target", R::StrapSteel, 1, "in", L::Watch, W::AtLeast, borrowedSpacing},
+    {K::StrapDepthTarget, "strap.depth target", R::StrapDepth, 3, "in", L::Watch, W::AtLeast, borrowedCover},
+    {K::StrapBackTarget, "strap.back target", R::StrapBack, 1.5, "in", L::Watch, W::AtLeast, borrowedCover},
+    {K::BoltCount, "bolt.count", R::BoltCount, 2, "bolts", L::Fix, W::AtLeast, sillBolts},
+    {K::BoltShortWall, "bolt.count one-bolt wall", R::BoltCount, 24, "in", L::Fix, W::None, sillBolts},
+    {K::BoltNoWall, "bolt.count no-bolt wall", R::BoltCount, 12, "in", L::Fix, W::None, sillBolts},
+    {K::BoltEndFar, "bolt.end-far", R::BoltEndFar, 12, "in", L::Fix, W::AtMost, sillBolts},
+    {K::BoltEndNearDiameters, "bolt.end-near", R::BoltEndNear, 7, "d", L::Fix, W::AtLeast, sillBolts},
+    {K::BoltSpacing, "bolt.spacing", R::BoltSpacing, 72, "in", L::Fix, W::AtMost, sillBolts},
+    {K::BoltSpacingTall, "bolt.spacing over two storeys", R::BoltSpacing, 48, "in", L::Fix, W::AtMost, tallBolts},
+    {K::BoltEmbed, "bolt.embed", R::BoltEmbed, 7, "in", L::Fix, W::AtLeast, sillBolts},
+    {K::BoltThreadSpare, "bolt.thread spare", R::BoltThread, 0.25, "in", L::Watch, W::AtLeast, practice},
+    {K::BoltStandoutThreads, "bolt.thread standout", R::BoltThread, 2, "threads", L::Fix, W::AtLeast, practice},
+    {K::BoltSteelTarget, "bolt.steel target", R::BoltSteel, 1, "in", L::Watch, W::AtLeast, borrowedSpacing},
+    {K::BoltStrapTarget, "bolt.strap target", R::BoltStrap, 1, "in", L::Watch, W::AtLeast, borrowedSpacing},
+    {K::WasherSheathing, "washer.sheathing", R::WasherSheathing, 0.5, "in", L::Fix, W::AtMost, washerEdge},
+    {K::WasherSheathingFrom, "washer.sheathing over", R::WasherSheathing, 400, "plf", L::Fix, W::None, washerEdge},
+    {K::WasherColumnTarget, "washer.column target", R::WasherColumn, 0.125, "in", L::Watch, W::AtLeast, practice},
+    {K::ColumnOnSill, "column.sill", R::ColumnSill, 0, "in", L::Fix, W::AtMost, geometry},
+    {K::PourForm, "pour.form", R::PourForm, 0, "in", L::Fix, W::AtLeast, geometry},
+}};
+
+constexpr bool inOrderOfKeys() {
+  for (std::size_t i = 0; i < table.size(); ++i)
+    if (static_cast<std::size_t>(table[i].key) != i)
+      return false;
+  return true;
+}
+static_assert(inOrderOfKeys());
+
+} // namespace
+
+std::span<const LimitRow> limitTable() {
+  return table;
+}
+
+std::optional<LimitKey> limitKey(std::string_view name) {
+  for (const LimitRow& row : table)
+    if (row.name == name)
+      return row.key;
+  return std::nullopt;
+}
+
+ResolvedLimits resolve(const JobLimits& limits) {
+  ResolvedLimits resolved;
+  for (const LimitRow& row : table)
+    resolved.value[static_cast<std::size_t>(row.key)] = row.value;
+  for (const LimitOverride& change : limits.overrides)
+    if (const auto key = limitKey(change.key)) {
+      resolved.value[static_cast<std::size_t>(*key)] = change.value;
+      resolved.overridden[static_cast<std::size_t>(*key)] = true;
+    }
+  return resolved;
+}
+
+} // namespace sillwright

@@ -1,0 +1,113 @@
+// Cover of bars, and forms against the pour line.
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "core/rules/measure.h"
+#include "core/rules/subjects.h"
+#include "core/standards/cover.h"
+
+namespace sillwright {
+
+namespace {
+
+using Field = Correction::Field;
+
+// The steel itself: a bar ends flat, not in the rounded ends of its capsule.
+Box3 steelOf(const BarBody& bar) {
+  const Point3& a = bar.body.a;
+  const Point3& b = bar.body.b;
+  const double length = std::sqrt((b.s - a.s) * (b.s - a.s) + (b.d - a.d) * (b.d - a.d) + (b.z - a.z) * (b.z - a.z));
+  const auto extent = [&](double from, double to) {
+    const double along = length > 0 ? (to - from) / length : 0;
+    return grown(betweenValues(from, to), bar.body.radius * std::sqrt(std::max(0.0, 1 - along * along)));
+  };
+  return {extent(a.s, b.s), extent(a.d, b.d), extent(a.z, b.z)};
+}
+
+struct CoverCheck {
+  const WallLayout& layout;
+  const BarBody& bar;
+  Box3 steel;
+  double formed;
+  Drafts& drafts;
+
+  // side: 0 left, 1 right, 2 outside, 3 inside, 4 top, 5 bottom. sign: which way more cover is.
+  void face(double cover, double limit, const Box3& region, int side, Field field, double value, double sign) const {
+    if (!under(cover, limit))
+      return;
+    Draft& draft = report(drafts, layout, RuleId::BarCover, Level::Fix, {bar.id},
+                          {cover, limit, region, Wanted::AtLeast, Unit::Inch, static_cast<std::uint8_t>(side)});
+    draft.corrections.push_back(move(bar.id, field, value, sign * (limit - cover)));
+  }
+
+  void sides(Interval z, Interval concrete) const {
+    if (overlap(steel.z, z).length() < tolerance::same)
+      return;
+    const Interval own = overlap(steel.z, z);
+    const double d = placeOf(*bar.bar).a.d;
+    face(steel.d.from - concrete.from, formed, {steel.s, betweenValues(concrete.from, steel.d.from), own}, 2,
+         Field::Depth, d, 1);
+    face(concrete.to - steel.d.to, formed, {steel.s, betweenValues(steel.d.to, concrete.to), own}, 3, Field::Depth, d,
+         -1);
+  }
+
+  void top() const {
+    double lowest = pourAt(layout, steel.s.middle());
+    for (const PourRun& run : layout.pour)
+      if (overlap(run.s, steel.s).length() > tolerance::same)
+        lowest = std::min(lowest, run.height);
+    face(lowest - steel.z.to, formed, {steel.s, steel.d, betweenValues(steel.z.to, lowest)}, 4, Field::Height,
+         placeOf(*bar.bar).a.z, -1);
+  }
+
+  void bottom() const {
+    face(steel.z.from - layout.bottom, requiredCover(Exposure::CastAgainstEarth, bar.bar->size),
+         {steel.s, steel.d, betweenValues(layout.bottom, steel.z.from)}, 5, Field::Height, placeOf(*bar.bar).a.z, 1);
+  }
+
+  void ends() const {
+    const double s = placeOf(*bar.bar).a.s;
+    for (const ConcreteFace& each : layout.faces) {
+      const bool right = each.concrete == Side::Right;
+      const double away = (steel.s.middle() - each.station) * (right ? 1 : -1);
+      const Interval z = overlap(each.z, steel.z);
+      if (z.length() < tolerance::same || (each.kind == ConcreteFace::Kind::Step && away < 0))
+        continue;
+      const double edge = right ? steel.s.from : steel.s.to;
+      face(right ? edge - each.station : each.station - edge, formed, {betweenValues(edge, each.station), steel.d, z},
+           right ? 0 : 1, Field::Station, s, right ? 1 : -1);
+    }
+  }
+};
+
+} // namespace
+
+void checkBarCover(const WallLayout& layout, const ResolvedLimits&, Drafts& drafts) {
+  for (const BarBody& bar : layout.bars) {
+    const CoverCheck check{layout, bar, steelOf(bar), requiredCover(Exposure::ExposedOrGround, bar.bar->size), drafts};
+    const double deepest = std::numeric_limits<double>::lowest();
+    check.sides({layout.stemBottom, std::numeric_limits<double>::max()}, layout.across);
+    if (!layout.footingAcross.empty())
+      check.sides({deepest, layout.stemBottom}, layout.footingAcross);
+    check.top();
+    check.bottom();
+    check.ends();
+  }
+}
+
+void checkPourForm(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
+  for (const PourRun& run : layout.pour) {
+    const double above = layout.wall->formTop - run.height;
+    if (!under(above, limits[LimitKey::PourForm]))
+      continue;
+    Id mover = layout.wall->id;
+    for (const PourStep& step : layout.wall->steps)
+      if (std::abs(step.height - run.height) < tolerance::same && gap({step.from, step.to}, run.s) < 0)
+        mover = step.id;
+    const Box3 region{run.s, layout.across, betweenValues(layout.wall->formTop, run.height)};
+    report(drafts, layout, RuleId::PourForm, Level::Fix, {mover}, {above, limits[LimitKey::PourForm], region});
+  }
+}
+
+} // namespace sillwright

@@ -1,0 +1,169 @@
+// Where straps hang: edges of the concrete, joint heights, hangers, panel ends without one.
+#include <algorithm>
+#include <cmath>
+
+#include "core/geometry/clearance.h"
+#include "core/model/lookup.h"
+#include "core/rules/measure.h"
+#include "core/rules/panel_ends.h"
+#include "core/rules/subjects.h"
+
+namespace sillwright {
+
+namespace {
+
+using Field = Correction::Field;
+
+double signOf(Side side) {
+  return side == Side::Left ? -1.0 : 1.0;
+}
+
+struct Edge {
+  const ConcreteFace* face = nullptr;
+  double distance = 0; // from the plate's edge to the face, negative where the plate is past it
+};
+
+// A riser counts only for what stands on its high side; an end also for what hangs past it.
+bool counts(const ConcreteFace& face, Side side, const StrapBody& strap) {
+  const bool facesStrap = face.concrete == (side == Side::Left ? Side::Right : Side::Left);
+  const bool onItsConcrete = (strap.strap->station - face.station) * signOf(side) <= 0;
+  const Interval shared = overlap(face.z, strap.depthOfHook);
+  return facesStrap && shared.length() > tolerance::same && (face.kind != ConcreteFace::Kind::Step || onItsConcrete);
+}
+
+Edge nearestEdge(const WallLayout& layout, const StrapBody& strap, Side side) {
+  Edge nearest;
+  for (const ConcreteFace& face : layout.faces) {
+    if (!counts(face, side, strap))
+      continue;
+    const double distance = (face.station - strap.strap->station) * signOf(side) - strap.type->plateWidth / 2;
+    if (!nearest.face || distance < nearest.distance)
+      nearest = {&face, distance};
+  }
+  return nearest;
+}
+
+void checkEdge(const WallLayout& layout, const ResolvedLimits& limits, const StrapBody& strap, Side side,
+               Drafts& drafts) {
+  const Edge edge = nearestEdge(layout, strap, side);
+  if (!edge.face)
+    return;
+  const double least = strap.type->edgeMinimum;
+  const double target = ownOr(limits, LimitKey::StrapEdgeTarget, strap.type->edgeTarget);
+  const bool fix = under(edge.distance, least);
+  if (!fix && !under(edge.distance, target))
+    return;
+  const double limit = fix ? least : target;
+  const double plateEdge = strap.strap->station + signOf(side) * strap.type->plateWidth / 2;
+  const Box3 region{betweenValues(plateEdge, edge.face->station), bounds(strap.embedded).d,
+                    overlap(edge.face->z, strap.depthOfHook)};
+  const auto variant = static_cast<std::uint8_t>((side == Side::Right ? 1 : 0) + 2 * static_cast<int>(edge.face->kind));
+  Draft& draft = report(drafts, layout, RuleId::StrapEdge, fix ? Level::Fix : Level::Watch, {strap.id},
+                        {edge.distance, limit, region, Wanted::AtLeast, Unit::Inch, variant});
+  const double by = (edge.distance - limit) * signOf(side);
+  draft.corrections.push_back(move(strap.id, Field::Station, strap.strap->station, by));
+}
+
+double abovePour(const StrapBody& strap) {
+  return strap.strap->heightOffset;
+}
+
+// Heights above the own pour line are compared, so that a step between two straps does not count.
+void checkPair(const WallLayout& layout, double limit, const StrapBody& a, const StrapBody& b, Drafts& drafts) {
+  const double apart = std::abs(abovePour(a) - abovePour(b));
+  if (!over(apart, limit))
+    return;
+  const double offA = std::abs(abovePour(a));
+  const double offB = std::abs(abovePour(b));
+  const bool moveA = offA > offB + tolerance::same || (offA > offB - tolerance::same && a.id < b.id);
+  const StrapBody& mover = moveA ? a : b;
+  const StrapBody& other = moveA ? b : a;
+  const double goal = mover.joint - abovePour(mover) + abovePour(other);
+  const Box3 region{mover.plate.s, mover.plate.d, betweenValues(mover.joint, goal)};
+  Draft& draft = report(drafts, layout, RuleId::StrapPair, Level::Fix, {mover.id, other.id},
+                        {apart, limit, region, Wanted::AtMost});
+  draft.corrections.push_back({Field::Height, mover.id, goal - mover.joint});
+}
+
+const WallEndMark* markNamed(const WallLayout& layout, const std::string& name) {
+  for (const WallEndMark& row : *layout.marks)
+    if (row.mark == name)
+      return &row;
+  return nullptr;
+}
+
+void checkMissing(const WallLayout& layout, const Panel& panel, Side end, Drafts& drafts) {
+  const std::string& name = end == Side::Left ? panel.leftMark : panel.rightMark;
+  const WallEndMark* mark = name.empty() ? nullptr : markNamed(layout, name);
+  const StrapType* type = mark ? findStrapType(*layout.types, mark->strapType) : nullptr;
+  if (!type || strapAtEnd(layout, panel, end))
+    return;
+  const double at = end == Side::Left ? panel.from : panel.to;
+  const double pour = pourAt(layout, at - signOf(end) * type->plateWidth / 2);
+  const Ribbon called{at - signOf(end) * type->plateWidth / 2, type->plateWidth, type->plateThickness, type->profile};
+  Box3 region = bounds(called);
+  region.z = {region.z.from + pour, pour + type->exposedLength};
+  report(drafts, layout, RuleId::StrapMissing, Level::Fix, {panel.id},
+         {0, 1, region, Wanted::AtLeast, Unit::Count, static_cast<std::uint8_t>(end == Side::Right)});
+}
+
+} // namespace
+
+void checkStrapEdge(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
+  for (const StrapBody& strap : layout.straps)
+    for (const Side side : {Side::Left, Side::Right})
+      checkEdge(layout, limits, strap, side, drafts);
+}
+
+void checkStrapJoint(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
+  for (const StrapBody& strap : layout.straps) {
+    const double limit = ownOr(limits, LimitKey::StrapJoint, strap.type->jointTolerance);
+    const double off = abovePour(strap);
+    if (!over(std::abs(off), limit))
+      continue;
+    const Box3 region{strap.plate.s, strap.plate.d, betweenValues(strap.joint, strap.joint - off)};
+    Draft& draft =
+        report(drafts, layout, RuleId::StrapJoint, Level::Fix, {strap.id},
+               {std::abs(off), limit, region, Wanted::AtMost, Unit::Inch, static_cast<std::uint8_t>(off < 0)});
+    draft.corrections.push_back({Field::Height, strap.id, -off});
+  }
+}
+
+void checkStrapPair(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
+  std::vector<std::pair<const StrapBody*, const StrapBody*>> pairs;
+  const auto add = [&](const StrapBody* a, const StrapBody* b) {
+    if (a && b && a != b && std::find(pairs.begin(), pairs.end(), std::pair(a, b)) == pairs.end())
+      pairs.emplace_back(a, b);
+  };
+  for (const Panel& panel : layout.wall->panels)
+    add(strapAtEnd(layout, panel, Side::Left), strapAtEnd(layout, panel, Side::Right));
+  for (const Opening& opening : layout.wall->openings)
+    add(strapBeside(layout, opening, Side::Left), strapBeside(layout, opening, Side::Right));
+  for (const auto& [a, b] : pairs)
+    checkPair(layout, limits[LimitKey::StrapPair], *a, *b, drafts);
+}
+
+void checkStrapHang(const WallLayout& layout, const ResolvedLimits&, Drafts& drafts) {
+  for (const StrapBody& strap : layout.straps) {
+    const Interval reach = strap.type->hangerReach;
+    if (reach == Interval{0, 0}) // not entered
+      continue;
+    const double formTop = layout.wall->formTop - strap.joint;
+    const bool low = under(formTop, reach.from);
+    if (!low && !over(formTop, reach.to))
+      continue;
+    const double limit = low ? reach.from : reach.to;
+    const Box3 region{
+        strap.plate.s, {-layout.wall->forms.outside, 0}, betweenValues(layout.wall->formTop, strap.joint + limit)};
+    report(drafts, layout, RuleId::StrapHang, Level::Fix, {strap.id},
+           {formTop, limit, region, low ? Wanted::AtLeast : Wanted::AtMost});
+  }
+}
+
+void checkStrapMissing(const WallLayout& layout, const ResolvedLimits&, Drafts& drafts) {
+  for (const Panel& panel : layout.wall->panels)
+    for (const Side end : {Side::Left, Side::Right})
+      checkMissing(layout, panel, end, drafts);
+}
+
+} // namespace sillwright

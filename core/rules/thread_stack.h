@@ -1,0 +1,25 @@
+// What a bolt must stand above the concrete for: sill, washers, nut and the threads beyond it. Inches.
+#pragma once
+
+#include <optional>
+
+#include "core/model/hardware.h"
+
+namespace sillwright {
+
+struct ThreadStack {
+  double sill = 0;
+  double plateWasher = 0;
+  double cutWasher = 0;
+  double nut = 0;      // largest, ASME B18.2.2
+  double standout = 0; // threads beyond the nut
+};
+
+// Nothing where the nut or a wanted cut washer of that diameter is not tabulated. washer may be null.
+std::optional<ThreadStack> threadStack(const BoltType& type, double sillThickness, const WasherType* washer,
+                                       bool cutWasher, double standoutThreads);
+double total(const ThreadStack& stack);
+// Rounded up to the next sixteenth: what is measured with a tape.
+double neededProjection(const ThreadStack& stack);
+
+} // namespace sillwright
