@@ -1,0 +1,213 @@
+#include "ui/window/actions.h"
+
+#include <QCoreApplication>
+#include <QtGlobal>
+
+#include <array>
+#include <vector>
+
+#include "ui/window/main_window.h"
+
+namespace sillwright {
+
+namespace {
+
+using Keys = QList<QKeySequence>;
+
+QString shown(const char* text) { return QCoreApplication::translate("sillwright::Actions", text); }
+
+bool hasWall(const MainWindow& window) { return window.bench().wall() != nullptr; }
+bool hasWalls(const MainWindow& window) { return window.bench().job().walls.size() > 1; }
+bool hasSelection(const MainWindow& window) { return !window.bench().session().selection().empty(); }
+bool hasFindings(const MainWindow& window) { return window.punchList().rowCount() > 0; }
+
+bool canUndo(const MainWindow& window) {
+  return window.bench().session().previewing() || window.bench().session().history().canUndo();
+}
+bool canRedo(const MainWindow& window) { return window.bench().session().history().canRedo(); }
+
+QString undoWords(const MainWindow& window) {
+  const History& history = window.bench().session().history();
+  return history.canUndo() ? shown("Undo: %1").arg(QString::fromStdString(history.undoName())) : shown("Undo");
+}
+QString redoWords(const MainWindow& window) {
+  const History& history = window.bench().session().history();
+  return history.canRedo() ? shown("Redo: %1").arg(QString::fromStdString(history.redoName())) : shown("Redo");
+}
+
+auto theme(ThemeChoice choice) {
+  return [choice](MainWindow& window) { window.chooseTheme(choice); };
+}
+auto themeIs(ThemeChoice choice) {
+  return [choice](const MainWindow& window) { return window.themeChoice() == choice; };
+}
+auto level(Level which) {
+  return [which](MainWindow& window) { window.toggleLevel(which); };
+}
+auto levelShown(Level which) {
+  return [which](const MainWindow& window) { return window.punchList().levels()[static_cast<std::size_t>(which)]; };
+}
+
+ActionRow row(const char* id, const char* menu, const char* text, Keys keys, std::function<void(MainWindow&)> act,
+              std::function<bool(const MainWindow&)> enabled = {}) {
+  ActionRow made;
+  made.id = id;
+  made.menu = menu;
+  made.text = text;
+  made.keys = std::move(keys);
+  made.act = std::move(act);
+  made.enabled = std::move(enabled);
+  return made;
+}
+
+ActionRow inToolbar(ActionRow made, const char* icon) {
+  made.icon = icon;
+  made.toolbar = true;
+  return made;
+}
+ActionRow last(ActionRow made) { // of a group in its menu
+  made.separatorAfter = true;
+  return made;
+}
+ActionRow toggle(ActionRow made, std::function<bool(const MainWindow&)> checked) {
+  made.checked = std::move(checked);
+  return made;
+}
+ActionRow worded(ActionRow made, std::function<QString(const MainWindow&)> words) {
+  made.words = std::move(words);
+  return made;
+}
+
+std::vector<ActionRow> jobRows() {
+  return {
+      row("new", "Job", QT_TRANSLATE_NOOP("sillwright::Actions", "New"), QKeySequence::keyBindings(QKeySequence::New),
+          [](MainWindow& w) { w.files().newJob(); }),
+      row("open", "Job", QT_TRANSLATE_NOOP("sillwright::Actions", "Open…"),
+          QKeySequence::keyBindings(QKeySequence::Open), [](MainWindow& w) { w.files().open(); }),
+      row("save", "Job", QT_TRANSLATE_NOOP("sillwright::Actions", "Save"),
+          QKeySequence::keyBindings(QKeySequence::Save), [](MainWindow& w) { w.files().save(); }),
+      last(row("save-as", "Job", QT_TRANSLATE_NOOP("sillwright::Actions", "Save as…"), {Qt::CTRL | Qt::SHIFT | Qt::Key_S},
+               [](MainWindow& w) { w.files().saveAs(); })),
+      row("quit", "Job", QT_TRANSLATE_NOOP("sillwright::Actions", "Quit"), {Qt::CTRL | Qt::Key_Q},
+          [](MainWindow& w) { w.close(); }),
+  };
+}
+
+std::vector<ActionRow> editRows() {
+  return {
+      worded(inToolbar(row("undo", "Edit", QT_TRANSLATE_NOOP("sillwright::Actions", "Undo"),
+                           QKeySequence::keyBindings(QKeySequence::Undo), [](MainWindow& w) { w.undo(); }, canUndo),
+                       "undo"),
+             undoWords),
+      last(worded(inToolbar(row("redo", "Edit", QT_TRANSLATE_NOOP("sillwright::Actions", "Redo"),
+                                {Qt::CTRL | Qt::SHIFT | Qt::Key_Z, Qt::CTRL | Qt::Key_Y},
+                                [](MainWindow& w) { w.redo(); }, canRedo),
+                            "redo"),
+                  redoWords)),
+      row("select-kind", "Edit", QT_TRANSLATE_NOOP("sillwright::Actions", "Select all of this kind"),
+          QKeySequence::keyBindings(QKeySequence::SelectAll), [](MainWindow& w) { w.bench().selectAllOfKind(); },
+          hasSelection),
+      row("select-next", "Edit", QT_TRANSLATE_NOOP("sillwright::Actions", "Select the next piece"), {},
+          [](MainWindow& w) { w.bench().selectNext(false); }, hasWall),
+      last(row("select-previous", "Edit", QT_TRANSLATE_NOOP("sillwright::Actions", "Select the piece before"), {},
+               [](MainWindow& w) { w.bench().selectNext(true); }, hasWall)),
+      row("remove", "Edit", QT_TRANSLATE_NOOP("sillwright::Actions", "Remove"), {Qt::Key_Delete},
+          [](MainWindow& w) { w.bench().removeSelected(); }, hasSelection),
+  };
+}
+
+std::vector<ActionRow> seeRows() {
+  return {
+      row("fit", "See", QT_TRANSLATE_NOOP("sillwright::Actions", "Whole wall"), {Qt::CTRL | Qt::Key_0},
+          [](MainWindow& w) { w.activeCanvas().zoomToFit(); }, hasWall),
+      row("fit-selection", "See", QT_TRANSLATE_NOOP("sillwright::Actions", "What is selected"),
+          {Qt::CTRL | Qt::Key_9}, [](MainWindow& w) { w.activeCanvas().zoomToSelection(); }, hasWall),
+      row("nearer", "See", QT_TRANSLATE_NOOP("sillwright::Actions", "Nearer"),
+          {Qt::CTRL | Qt::Key_Plus, Qt::CTRL | Qt::Key_Equal}, [](MainWindow& w) { w.zoom(1.25); }, hasWall),
+      row("farther", "See", QT_TRANSLATE_NOOP("sillwright::Actions", "Farther"), {Qt::CTRL | Qt::Key_Minus},
+          [](MainWindow& w) { w.zoom(0.8); }, hasWall),
+      last(toggle(row("from-inside", "See", QT_TRANSLATE_NOOP("sillwright::Actions", "From inside"),
+                      {Qt::CTRL | Qt::Key_I},
+                      [](MainWindow& w) { w.elevation().setFromInside(!w.elevation().fromInside()); }, hasWall),
+                  [](const MainWindow& w) { return w.elevation().fromInside(); })),
+      row("next-panel", "See", QT_TRANSLATE_NOOP("sillwright::Actions", "Next panel"), {Qt::Key_F6},
+          [](MainWindow& w) { w.focusPanel(1); }),
+      last(row("previous-panel", "See", QT_TRANSLATE_NOOP("sillwright::Actions", "Panel before"),
+               {Qt::SHIFT | Qt::Key_F6}, [](MainWindow& w) { w.focusPanel(-1); })),
+      toggle(row("light", "See", QT_TRANSLATE_NOOP("sillwright::Actions", "Light"), {}, theme(ThemeChoice::Light)),
+             themeIs(ThemeChoice::Light)),
+      toggle(row("dark", "See", QT_TRANSLATE_NOOP("sillwright::Actions", "Dark"), {}, theme(ThemeChoice::Dark)),
+             themeIs(ThemeChoice::Dark)),
+      toggle(row("system", "See", QT_TRANSLATE_NOOP("sillwright::Actions", "As the desktop"), {},
+                 theme(ThemeChoice::System)),
+             themeIs(ThemeChoice::System)),
+  };
+}
+
+std::vector<ActionRow> wallRows() {
+  return {
+      row("next-wall", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Next wall"), {Qt::CTRL | Qt::Key_PageDown},
+          [](MainWindow& w) { w.showWallBeside(1); }, hasWalls),
+      last(row("previous-wall", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Wall before"),
+               {Qt::CTRL | Qt::Key_PageUp}, [](MainWindow& w) { w.showWallBeside(-1); }, hasWalls)),
+      row("wall-fields", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Card of the wall"), {},
+          [](MainWindow& w) { w.bench().session().select({}); }, hasWall),
+  };
+}
+
+std::vector<ActionRow> checkRows() {
+  return {
+      inToolbar(row("next-finding", "Check", QT_TRANSLATE_NOOP("sillwright::Actions", "Next finding"), {Qt::Key_F8},
+                    [](MainWindow& w) { w.showFindingBeside(1); }, hasFindings),
+                "punch-list"),
+      row("previous-finding", "Check", QT_TRANSLATE_NOOP("sillwright::Actions", "Finding before"),
+          {Qt::SHIFT | Qt::Key_F8}, [](MainWindow& w) { w.showFindingBeside(-1); }, hasFindings),
+      last(row("put-right", "Check", QT_TRANSLATE_NOOP("sillwright::Actions", "Put it right"),
+               {Qt::CTRL | Qt::Key_Return}, [](MainWindow& w) { w.putRight(); }, hasFindings)),
+      toggle(row("show-fix", "Check", QT_TRANSLATE_NOOP("sillwright::Actions", "Show FIX"), {}, level(Level::Fix)),
+             levelShown(Level::Fix)),
+      toggle(row("show-ask", "Check", QT_TRANSLATE_NOOP("sillwright::Actions", "Show ASK"), {}, level(Level::Ask)),
+             levelShown(Level::Ask)),
+      toggle(row("show-watch", "Check", QT_TRANSLATE_NOOP("sillwright::Actions", "Show WATCH"), {},
+                 level(Level::Watch)),
+             levelShown(Level::Watch)),
+  };
+}
+
+std::vector<ActionRow> sheetAndHelpRows() {
+  return {
+      inToolbar(row("sheet", "Sheet", QT_TRANSLATE_NOOP("sillwright::Actions", "Layout sheet…"),
+                    QKeySequence::keyBindings(QKeySequence::Print), [](MainWindow& w) { w.writeSheet(); },
+                    [](const MainWindow& w) { return w.canWriteSheet() && hasWall(w); }),
+                "sheet"),
+      row("keys", "Help", QT_TRANSLATE_NOOP("sillwright::Actions", "Keys"), {Qt::Key_F1},
+          [](MainWindow& w) { w.showKeys(); }),
+      row("about", "Help", QT_TRANSLATE_NOOP("sillwright::Actions", "About Sillwright"), {},
+          [](MainWindow& w) { w.showAbout(); }),
+  };
+}
+
+} // namespace
+
+std::span<const ActionRow> actionTable() {
+  static const std::vector<ActionRow> table = [] {
+    std::vector<ActionRow> rows;
+    for (std::vector<ActionRow> part :
+         {jobRows(), editRows(), seeRows(), wallRows(), checkRows(), sheetAndHelpRows()})
+      for (ActionRow& made : part)
+        rows.push_back(std::move(made));
+    return rows;
+  }();
+  return table;
+}
+
+std::span<const char* const> menuNames() {
+  static constexpr std::array<const char*, 8> names{
+      QT_TRANSLATE_NOOP("sillwright::Actions", "Job"),   QT_TRANSLATE_NOOP("sillwright::Actions", "Edit"),
+      QT_TRANSLATE_NOOP("sillwright::Actions", "See"),   QT_TRANSLATE_NOOP("sillwright::Actions", "Wall"),
+      QT_TRANSLATE_NOOP("sillwright::Actions", "Pieces"), QT_TRANSLATE_NOOP("sillwright::Actions", "Check"),
+      QT_TRANSLATE_NOOP("sillwright::Actions", "Sheet"), QT_TRANSLATE_NOOP("sillwright::Actions", "Help")};
+  return names;
+}
+
+} // namespace sillwright

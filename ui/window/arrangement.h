@@ -1,0 +1,63 @@
+// Where the panels stand: shelf left, elevation in the middle with plan, punch list and schedule in a row below it,
+// section and card on the right. In a narrow window section and card become tabs, in a low one the row does.
+#pragma once
+
+#include <QWidget>
+
+#include <vector>
+
+#include "ui/panels/panel_frame.h"
+
+class QSplitter;
+class QTabWidget;
+
+namespace sillwright {
+
+struct Places {
+  PanelFrame* shelf = nullptr;
+  PanelFrame* elevation = nullptr;
+  PanelFrame* section = nullptr;
+  PanelFrame* card = nullptr;
+  PanelFrame* plan = nullptr;
+  PanelFrame* punchList = nullptr;
+  PanelFrame* schedule = nullptr;
+  // In the order the keyboard goes through them.
+  std::vector<PanelFrame*> all() const { return {shelf, elevation, section, card, plan, punchList, schedule}; }
+};
+
+class Arrangement : public QWidget {
+  Q_OBJECT
+
+public:
+  static constexpr int narrow = 1280; // px: below, section and card are tabs
+  static constexpr int low = 800;     // px: below, the row of three is tabs
+
+  Arrangement(const Places& places, QWidget* parent = nullptr);
+
+  // For a window of that size.
+  void arrange(QSize window);
+  bool sideAsTabs() const { return sideTabbed_; }
+  bool rowAsTabs() const { return rowTabbed_; }
+  // Brings a panel to the front where it stands behind a tab.
+  void raisePanel(PanelFrame& panel);
+
+private:
+  // Two ways for the same panels to share a place: side by side, or behind tabs.
+  struct Shared {
+    QSplitter* split = nullptr;
+    QTabWidget* tabs = nullptr;
+    std::vector<PanelFrame*> panels;
+    std::vector<int> sizes;
+  };
+  Shared share(Qt::Orientation orientation, std::vector<PanelFrame*> panels, std::vector<int> sizes);
+  void showAsTabs(Shared& shared, bool tabs);
+
+  Shared side_;
+  Shared row_;
+  QSplitter* columns_;
+  QSplitter* middle_;
+  bool sideTabbed_ = false;
+  bool rowTabbed_ = false;
+};
+
+} // namespace sillwright

@@ -1,0 +1,158 @@
+#include "ui/window/files.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMessageBox>
+#include <QSettings>
+
+#include "core/edit/operations.h"
+
+namespace sillwright {
+
+namespace {
+
+constexpr const char* recentSetting = "recent";
+constexpr int mostRecent = 10;
+constexpr int copyEvery = 60'000; // ms
+const QString suffix = QStringLiteral("sillwright");
+
+QString text(const std::string& words) { return QString::fromStdString(words); }
+
+QString filter() { return Files::tr("Sillwright jobs (*.sillwright);;All files (*)"); }
+
+// Where the copy of unsaved work on a file stands.
+QString copyPath(const QString& path) { return path + QStringLiteral(".autosave"); }
+
+} // namespace
+
+Files::Files(Workbench& bench, QWidget& window, Services services)
+    : QObject(&window), bench_(bench), window_(window), services_(std::move(services)) {
+  connect(&copyTimer_, &QTimer::timeout, this, &Files::keepCopy);
+  copyTimer_.start(copyEvery);
+}
+
+Files::~Files() = default;
+
+QString Files::shortName() const {
+  if (!path_.isEmpty())
+    return QFileInfo(path_).fileName();
+  const QString title = text(bench_.job().title.job);
+  return title.isEmpty() ? tr("new job") : title;
+}
+
+QStringList Files::recent() const {
+  QStringList there;
+  for (const QString& path : QSettings().value(recentSetting).toStringList())
+    if (QFileInfo::exists(path))
+      there << path;
+  return there;
+}
+
+void Files::take(const QString& path) {
+  path_ = path;
+  if (!path.isEmpty()) {
+    QStringList all = QSettings().value(recentSetting).toStringList();
+    const QString whole = QFileInfo(path).absoluteFilePath();
+    all.removeAll(whole);
+    all.prepend(whole);
+    QSettings().setValue(recentSetting, QStringList(all.mid(0, mostRecent)));
+  }
+  emit changed();
+}
+
+void Files::tell(const QString& what, const Problem& problem) {
+  QMessageBox box(QMessageBox::Warning, tr("Sillwright"), what, QMessageBox::Ok, &window_);
+  box.setInformativeText(text(problem.text()));
+  box.exec();
+}
+
+// ---- new and open -----------------------------------------------------------------------------------------------
+
+bool Files::mayLeave() {
+  if (!unsaved())
+    return true;
+  QMessageBox box(QMessageBox::Question, tr("Sillwright"), tr("%1 has changes that are not saved.").arg(shortName()),
+                  QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel, &window_);
+  box.setDefaultButton(QMessageBox::Save);
+  const int answer = box.exec();
+  if (answer == QMessageBox::Save)
+    return save();
+  if (answer != QMessageBox::Discard)
+    return false;
+  dropCopy();
+  return true;
+}
+
+bool Files::newJob() {
+  bench_.cancel();
+  if (!mayLeave())
+    return false;
+  bench_.session().open(sillwright::newJob());
+  take({});
+  return true;
+}
+
+bool Files::open() {
+  const QString folder = path_.isEmpty() ? QDir::currentPath() : QFileInfo(path_).absolutePath();
+  const QString path = QFileDialog::getOpenFileName(&window_, tr("Open a job"), folder, filter());
+  return !path.isEmpty() && openPath(path);
+}
+
+bool Files::openPath(const QString& path) {
+  bench_.cancel();
+  if (!mayLeave())
+    return false;
+  Result<Job> job = services_.loadJob(path.toStdString());
+  if (!job) {
+    tell(tr("%1 was not opened.").arg(QFileInfo(path).fileName()), job.problem());
+    return false;
+  }
+  bench_.session().open(std::move(*job));
+  take(path);
+  return true;
+}
+
+// ---- save -------------------------------------------------------------------------------------------------------
+
+bool Files::write(const QString& path) {
+  bench_.cancel(); // what is in hand is not part of the job
+  if (const auto problem = services_.saveJob(bench_.session().base(), path.toStdString())) {
+    tell(tr("%1 was not saved.").arg(QFileInfo(path).fileName()), *problem);
+    return false;
+  }
+  dropCopy();
+  bench_.session().markSaved();
+  take(path);
+  return true;
+}
+
+bool Files::save() { return path_.isEmpty() ? saveAs() : write(path_); }
+
+bool Files::saveAs() {
+  QString path = path_.isEmpty() ? QDir::currentPath() + QStringLiteral("/job.") + suffix : path_;
+  path = QFileDialog::getSaveFileName(&window_, tr("Save the job as"), path, filter());
+  if (path.isEmpty())
+    return false;
+  if (QFileInfo(path).suffix().isEmpty())
+    path += QLatin1Char('.') + suffix;
+  return write(path);
+}
+
+// A copy of unsaved work beside its file, at most once a minute and only when something changed.
+void Files::keepCopy() {
+  const std::size_t serial = bench_.session().history().now().serial;
+  if (path_.isEmpty() || !unsaved() || serial == copied_)
+    return;
+  if (!services_.saveJob(bench_.session().base(), copyPath(path_).toStdString()))
+    copied_ = serial;
+}
+
+void Files::dropCopy() {
+  if (copied_ != 0)
+    QFile::remove(copyPath(path_));
+  copied_ = 0;
+}
+
+} // namespace sillwright

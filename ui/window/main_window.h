@@ -1,0 +1,112 @@
+// The window: puts canvases and panels in their places and passes on what the workbench tells. It decides nothing
+// itself.
+#pragma once
+
+#include <QMainWindow>
+#include <QPalette>
+
+#include <functional>
+
+#include "ui/canvas/elevation_canvas.h"
+#include "ui/canvas/plan_canvas.h"
+#include "ui/canvas/section_canvas.h"
+#include "ui/panels/card.h"
+#include "ui/panels/panel_frame.h"
+#include "ui/panels/punch_list.h"
+#include "ui/panels/schedule.h"
+#include "ui/panels/shelf.h"
+#include "ui/window/actions.h"
+#include "ui/window/arrangement.h"
+#include "ui/window/counts_bar.h"
+#include "ui/window/files.h"
+#include "ui/window/look_sheet.h"
+#include "ui/window/status_line.h"
+
+class QComboBox;
+class QLabel;
+
+namespace sillwright {
+
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+
+public:
+  // The workbench outlives the window.
+  MainWindow(Workbench& bench, Services services, QWidget* parent = nullptr);
+
+  Workbench& bench() const { return bench_; }
+  Files& files() { return *files_; }
+  Actions& actions() { return *actions_; }
+  ElevationCanvas& elevation() const { return *elevation_; }
+  PlanCanvas& plan() const { return *plan_; }
+  SectionCanvas& section() const { return *section_; }
+  Shelf& shelf() const { return *shelf_; }
+  PunchList& punchListView() const { return *punchList_; }
+  PunchListModel& punchList() const { return punchList_->findings(); }
+  Card& card() const { return *card_; }
+  Schedule& schedule() const { return *schedule_; }
+  CountsBar& counts() const { return *counts_; }
+  StatusLine& status() const { return *status_; }
+
+  // ---- what the actions do
+  void undo();
+  void redo();
+  Canvas& activeCanvas() const; // the one with the keyboard, or the elevation
+  void zoom(double factor);
+  void focusPanel(int step);
+  void showWallBeside(int step);
+  void showFindingBeside(int step);
+  void putRight();
+  void toggleLevel(Level level);
+  void chooseTheme(ThemeChoice choice);
+  ThemeChoice themeChoice() const { return themeChoice_; }
+  ThemeName theme() const { return theme_; }
+  bool canWriteSheet() const { return static_cast<bool>(services_.writeSheet); }
+  void writeSheet();
+  void showKeys();
+  void showAbout();
+
+protected:
+  void closeEvent(QCloseEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void dragEnterEvent(QDragEnterEvent* event) override;
+  void dropEvent(QDropEvent* event) override;
+
+private:
+  void makePanels();
+  void makeMenus();
+  void makeToolbar();
+  void connectParts();
+  void follow(const WorkNotice& notice);
+  void showWords();     // heads, title, status, actions
+  void listWalls();
+  void fillPieceMenu(QMenu& menu);
+  void fillRecentMenu(QMenu& menu);
+  void alignSection();
+  void applyTheme();
+
+  Workbench& bench_;
+  Services services_;
+  QPalette desktop_;
+  ThemeChoice themeChoice_ = ThemeChoice::System;
+  ThemeName theme_ = ThemeName::Light;
+  Files* files_ = nullptr;
+  Actions* actions_ = nullptr;
+  ElevationCanvas* elevation_ = nullptr;
+  PlanCanvas* plan_ = nullptr;
+  SectionCanvas* section_ = nullptr;
+  Shelf* shelf_ = nullptr;
+  PunchList* punchList_ = nullptr;
+  Card* card_ = nullptr;
+  Schedule* schedule_ = nullptr;
+  Places places_;
+  Arrangement* arrangement_ = nullptr;
+  CountsBar* counts_ = nullptr;
+  StatusLine* status_ = nullptr;
+  QComboBox* walls_ = nullptr;
+  QLabel* jobWords_ = nullptr;
+  WordButton* fromInside_ = nullptr;
+  bool listing_ = false;
+};
+
+} // namespace sillwright

@@ -1,0 +1,21 @@
+// What the window needs from outside: reading and writing files. Handed in, so that tests can let a disk fail.
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+
+#include "core/base/result.h"
+#include "core/model/job.h"
+
+namespace sillwright {
+
+struct Services {
+  // Paths are UTF-8. Errors name the file or the place in it.
+  std::function<Result<Job>(const std::string& path)> loadJob;
+  std::function<std::optional<Problem>(const Job& job, const std::string& path)> saveJob;
+  // The layout sheet as PDF. Missing: the action is off.
+  std::function<std::optional<Problem>(const Job& job, const std::string& path)> writeSheet;
+};
+
+} // namespace sillwright
