@@ -4,6 +4,7 @@
 #pragma once
 
 #include <QBasicTimer>
+#include <QRegion>
 #include <QString>
 #include <QWidget>
 
@@ -12,6 +13,9 @@
 
 #include "core/drawing/theme.h"
 #include "core/gesture/workbench.h"
+
+class QMimeData;
+class QPainter;
 
 namespace sillwright {
 

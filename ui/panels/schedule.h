@@ -5,6 +5,8 @@
 #include <QStyledItemDelegate>
 #include <QTableView>
 
+#include <array>
+
 #include "core/drawing/theme.h"
 #include "core/gesture/workbench.h"
 #include "ui/panels/wall_ends.h"

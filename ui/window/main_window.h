@@ -23,6 +23,7 @@
 #include "ui/window/status_line.h"
 
 class QComboBox;
+class QMenu;
 class QLabel;
 
 namespace sillwright {
