@@ -3,6 +3,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QGridLayout>
+#include <QHBoxLayout>
 #include <QLineEdit>
 #include <QVBoxLayout>
 
@@ -44,7 +45,7 @@ Card::Card(Workbench& bench, QWidget* parent) : QScrollArea(parent), bench_(benc
   grid_->setHorizontalSpacing(10);
   grid_->setVerticalSpacing(4);
   grid_->setColumnMinimumWidth(0, labelWidth);
-  grid_->setColumnStretch(2, 1);
+  grid_->setColumnStretch(1, 1);
   findings_ = new QVBoxLayout;
   findings_->setContentsMargins(14, 6, 0, 0);
   findings_->setSpacing(6);
@@ -130,10 +131,11 @@ void Card::showFields() {
 }
 
 void Card::build(const std::vector<Field>& fields) {
+  for (const Row& row : rows_)
+    row.editor->disconnect(this); // going, it loses the keyboard, and that is no edit
   while (QLayoutItem* item = grid_->takeAt(0)) {
     if (QWidget* widget = item->widget()) {
       widget->hide();
-      widget->disconnect(this);
       widget->deleteLater(); // it may be the one whose signal brought us here
     }
     delete item;
@@ -154,8 +156,13 @@ void Card::build(const std::vector<Field>& fields) {
     title->setBuddy(row.editor);
     const int at = static_cast<int>(rows_.size());
     grid_->addWidget(title, at, 0);
-    grid_->addWidget(row.editor, at, 1);
-    grid_->addWidget(row.note, at, 2);
+    auto* value = new QWidget;
+    auto* line = new QHBoxLayout(value);
+    line->setContentsMargins(0, 0, 0, 0);
+    line->setSpacing(10);
+    line->addWidget(row.editor);
+    line->addWidget(row.note, 1);
+    grid_->addWidget(value, at, 1);
     rows_.push_back(std::move(row));
   }
 }

@@ -78,6 +78,18 @@ std::optional<FindingRows::Row> FindingRows::row(int at) const {
   return std::nullopt;
 }
 
+int FindingRows::rowOf(Id wall, std::size_t index) const {
+  const auto place = places_.find(wall);
+  if (place == places_.end() || !walls_[place->second] || index >= walls_[place->second]->findings.size())
+    return -1;
+  const std::array<int, 3> counts = countsBy(walls_[place->second].get());
+  const auto level = static_cast<std::size_t>(walls_[place->second]->findings[index].level);
+  auto within = static_cast<int>(index);
+  for (std::size_t worse = 0; worse < level; ++worse)
+    within -= counts[worse];
+  return within < counts_[level].at(place->second) ? firstRow(level, place->second) + within : -1;
+}
+
 bool FindingRows::knows(const Job& job, Id wall) const {
   const auto place = places_.find(wall);
   return place != places_.end() && walls_.size() == job.walls.size() && job.walls.indexOf(wall) == place->second;

@@ -46,6 +46,8 @@ public:
   void reset(const Job& job, const Checker& checker, LevelSet shown);
   int size() const;
   std::optional<Row> row(int at) const;
+  // The row of a finding of a wall; -1 where it is not shown.
+  int rowOf(Id wall, std::size_t index) const;
   // Whether the wall is known at its place; if not, reset is called for.
   bool knows(const Job& job, Id wall) const;
   // Takes over one wall in steps: the step is announced, then made, then ended, so that rows are right in between.

@@ -68,11 +68,11 @@ void PanelFrame::paintEvent(QPaintEvent*) {
   if (active_)
     painter.fillRect(0, 0, width(), activeLine, colourOf(theme_, Ink::Hand));
   const double end = paintWords(painter, theme_, {12, 19}, title_, 13.5, Ink::Text, Weight::Bold);
-  double right = width() - 12;
+  double right = width() - 6;
   for (int i = 0; i < head_->count(); ++i)
     if (const QWidget* widget = head_->itemAt(i)->widget(); widget && widget->isVisible())
       right = std::min(right, widget->x() - 8.0);
-  paintWords(painter, theme_, {end + 12, 19}, elided(note_, 12, right - end - 12), 12, Ink::Text2);
+  paintWords(painter, theme_, {end + 12, 19}, elided(note_, 12, right - end - 11), 12, Ink::Text2);
 }
 
 // ---- buttons ----------------------------------------------------------------------------------------------------

@@ -64,6 +64,16 @@ void PunchListModel::follow(const WorkNotice& notice) {
   }
 }
 
+int PunchListModel::rowAbout(PieceRef piece) const {
+  const auto wall = bench_.wall();
+  if (!wall || !piece.piece || wall->layout.wall->id != piece.wall)
+    return -1;
+  for (std::size_t i = 0; i < wall->findings.size(); ++i)
+    if (!wall->findings[i].pieces.empty() && wall->findings[i].pieces.front() == piece.piece)
+      return rows_.rowOf(piece.wall, i);
+  return -1;
+}
+
 int PunchListModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : rows_.size(); }
 
 QVariant PunchListModel::data(const QModelIndex& index, int role) const {
@@ -144,7 +154,20 @@ PunchList::PunchList(Workbench& bench, QWidget* parent) : QListView(parent), ben
   setWhatsThis(tr("Enter goes to the finding, F puts it right."));
 }
 
-void PunchList::follow(const WorkNotice& notice) { model_.follow(notice); }
+void PunchList::follow(const WorkNotice& notice) {
+  model_.follow(notice);
+  const Selection& selection = bench_.session().selection();
+  const PieceRef piece = selection.empty() ? PieceRef{} : selection.back();
+  const auto now = model_.finding(currentIndex().row());
+  const bool fits = now && !now->finding().pieces.empty() && now->finding().wall == piece.wall &&
+                    now->finding().pieces.front() == piece.piece;
+  if (fits && selectionModel()->isSelected(currentIndex()))
+    return;
+  if (const int row = model_.rowAbout(piece); row >= 0)
+    setCurrentIndex(model_.index(row));
+  else
+    clearSelection();
+}
 
 void PunchList::setTheme(ThemeName theme) {
   theme_ = theme;

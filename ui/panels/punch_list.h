@@ -21,6 +21,8 @@ public:
   void showLevels(LevelSet shown);
   const LevelSet& levels() const { return levels_; }
   std::optional<FindingRows::Row> finding(int row) const { return rows_.row(row); }
+  // The first row that is about this piece of the wall in view; -1 where none is.
+  int rowAbout(PieceRef piece) const;
   const Job& job() const { return bench_.job(); }
 
   int rowCount(const QModelIndex& parent = {}) const override;

@@ -29,9 +29,9 @@ QToolButton:hover:enabled { background: $panel; border-color: $edge; }
 QToolButton:pressed, QToolButton:checked { background: $handsoft; border-color: $hand; }
 QToolButton:focus { border-color: $hand; }
 QToolButton:disabled { color: $edge; }
-QLineEdit, QComboBox { background: $field; color: $text; border: 1px solid $edge; border-radius: 2px;
+QLineEdit { background: $field; color: $text; border: 1px solid $edge; border-radius: 2px;
                        padding: 0 6px; selection-background-color: $hand; selection-color: $handon; }
-QLineEdit:focus, QComboBox:focus { border: 2px solid $hand; padding: 0 5px; }
+QLineEdit:focus { border: 2px solid $hand; padding: 0 5px; }
 QLineEdit[wrong="true"] { border: 2px solid $fix; padding: 0 5px; }
 QLabel { color: $text; background: transparent; }
 QLabel[second="true"] { color: $text2; }

@@ -112,6 +112,8 @@ void MainWindow::makeMenus() {
   jobWords_->setFont(uiFont(12.5));
   jobWords_->setProperty("second", true);
   jobWords_->setContentsMargins(0, 0, 14, 0);
+  jobWords_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+  jobWords_->setMinimumHeight(menuHeight - 8);
   menuBar()->setCornerWidget(jobWords_);
   for (Canvas* canvas : {static_cast<Canvas*>(elevation_), static_cast<Canvas*>(plan_)}) {
     canvas->setContextMenuPolicy(Qt::ActionsContextMenu);
