@@ -92,7 +92,7 @@ void PlanCanvas::follow(const WorkNotice& notice) {
     touchWall(std::exchange(shownWall_, session.wall()));
     touchWall(shownWall_);
   }
-  if (fitted_ && !notice.gesture && !session.previewing() && (notice.session.job || notice.session.file))
+  if (fitted_ && !session.previewing() && !fitCorners_.same(bench().job().corners))
     zoomToFit();
   makeStale();
 }
@@ -110,6 +110,7 @@ void PlanCanvas::setScale(double scale) {
 
 void PlanCanvas::zoomToFit() {
   fitted_ = true;
+  fitCorners_ = bench().job().corners;
   if (bench().job().walls.empty() || pageWindow().empty())
     return;
   const PlanView view = fitPlan(bench().job(), pageWindow());
@@ -158,13 +159,23 @@ void PlanCanvas::resizeEvent(QResizeEvent* event) {
     zoomToFit();
 }
 
-QString PlanCanvas::sizeWords() const {
-  const auto bounds = planBounds(bench().job());
-  if (!bounds)
-    return {};
-  const LengthStyle units = bench().job().units;
-  return tr("%1 × %2").arg(text(printLength(bounds->second.x - bounds->first.x, units)),
-                           text(printLength(bounds->second.y - bounds->first.y, units)));
+QString PlanCanvas::sizeWords() {
+  const Job& job = bench().job();
+  if (sizeCorners_.same(job.corners) && sizeUnits_ == job.units)
+    return size_;
+  sizeCorners_ = job.corners;
+  sizeUnits_ = job.units;
+  size_.clear();
+  if (job.corners->empty())
+    return size_;
+  Point2 low = job.corners->front().at, high = low;
+  for (const Corner& corner : *job.corners) {
+    low = {std::min(low.x, corner.at.x), std::min(low.y, corner.at.y)};
+    high = {std::max(high.x, corner.at.x), std::max(high.y, corner.at.y)};
+  }
+  const QString wide = text(printLength(high.x - low.x, job.units)), deep = text(printLength(high.y - low.y, job.units));
+  size_ = high.y - low.y < 1 ? wide : high.x - low.x < 1 ? deep : tr("%1 × %2").arg(wide, deep);
+  return size_;
 }
 
 // ---- drawing ----------------------------------------------------------------------------------------------------

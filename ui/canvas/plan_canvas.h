@@ -23,8 +23,9 @@ public:
   void zoomBy(double factor, QPointF about) override;
   void panBy(QPointF pixels) override;
 
-  // Outside to outside of the whole plan: "24'-0\" × 28'-0\""; empty without walls.
-  QString sizeWords() const;
+  // Outside to outside of the whole plan: "24'-0\" × 28'-0\""; empty without walls. Looks at the corners only when
+  // they are others than the last time.
+  QString sizeWords();
   // The plan point under a pixel, in.
   Point2 planAt(QPointF pixel) const;
   QPointF pixelOf(Point2 plan) const;
@@ -60,6 +61,10 @@ private:
   PlanGrid grid_;
   std::unordered_map<Id, Drawing> drawings_;
   std::unordered_set<Id> old_; // drawn, but not as it is now
+  Shared<std::vector<Corner>> fitCorners_; // of the last fit
+  Shared<std::vector<Corner>> sizeCorners_;
+  LengthStyle sizeUnits_ = LengthStyle::FeetInches;
+  QString size_;
   Shared<std::vector<Corner>> frameCorners_;
   double frameScale_ = 0;
   Drawing frame_;
