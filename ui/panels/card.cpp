@@ -40,7 +40,7 @@ bool involves(const Finding& finding, const std::vector<PieceRef>& pieces) {
 Card::Card(Workbench& bench, QWidget* parent) : QScrollArea(parent), bench_(bench) {
   sheet_ = new QWidget;
   auto* column = new QVBoxLayout(sheet_);
-  column->setContentsMargins(0, 8, 12, 8);
+  column->setContentsMargins(0, 8, 6, 8);
   grid_ = new QGridLayout;
   grid_->setHorizontalSpacing(10);
   grid_->setVerticalSpacing(4);
@@ -159,7 +159,7 @@ void Card::build(const std::vector<Field>& fields) {
     auto* value = new QWidget;
     auto* line = new QHBoxLayout(value);
     line->setContentsMargins(0, 0, 0, 0);
-    line->setSpacing(10);
+    line->setSpacing(8);
     line->addWidget(row.editor);
     line->addWidget(row.note, 1);
     grid_->addWidget(value, at, 1);
