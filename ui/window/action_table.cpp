@@ -150,6 +150,8 @@ std::vector<ActionRow> wallRows() {
           [](MainWindow& w) { w.showWallBeside(1); }, hasWalls),
       last(row("previous-wall", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Wall before"),
                {Qt::CTRL | Qt::Key_PageUp}, [](MainWindow& w) { w.showWallBeside(-1); }, hasWalls)),
+      row("add-rectangle", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Add a rectangle of walls…"), {},
+          [](MainWindow& w) { w.addRectangle(); }),
       row("wall-fields", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Card of the wall"), {},
           [](MainWindow& w) { w.bench().session().select({}); }, hasWall),
   };

@@ -5,7 +5,9 @@
 #include <QComboBox>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QInputDialog>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMenu>
 #include <QMenuBar>
 #include <QMessageBox>
@@ -15,6 +17,8 @@
 #include <QToolBar>
 #include <QVBoxLayout>
 
+#include "core/base/length.h"
+#include "core/edit/operations.h"
 #include "ui/canvas/accessible_canvas.h"
 #include "ui/panels/look.h"
 
@@ -315,6 +319,38 @@ void MainWindow::showWallBeside(int step) {
   const auto count = static_cast<int>(walls.size());
   const int next = (static_cast<int>(*at) + step + count) % count;
   bench_.session().show(walls[static_cast<std::size_t>(next)].id);
+}
+
+// Asks again, with what was typed and what is wrong with it, until it is a length or given up.
+std::optional<double> MainWindow::askLength(const QString& title, const QString& what) {
+  QString typed, asked = what;
+  for (;;) {
+    bool answered = false;
+    typed = QInputDialog::getText(this, title, asked, QLineEdit::Normal, typed, &answered);
+    if (!answered)
+      return std::nullopt;
+    const Result<double> length = parseLength(typed.toStdString(), bench_.job().units);
+    if (length && *length > 0)
+      return *length;
+    asked = what + QLatin1Char('\n') + (length ? tr("A wall is longer than nothing.") : text(length.problem().text()));
+  }
+}
+
+void MainWindow::addRectangle() {
+  bench_.cancel();
+  const QString title = tr("Add a rectangle of walls");
+  const auto wide = askLength(title, tr("Front, outside to outside:"));
+  const auto deep = wide ? askLength(title, tr("Side, outside to outside:")) : std::nullopt;
+  if (!deep)
+    return;
+  const auto bounds = planBounds(bench_.job());
+  const double x = bounds ? bounds->second.x + 120 : 0; // beside what is there
+  const std::vector<Point2> corners{{x, 0}, {x + *wide, 0}, {x + *wide, *deep}, {x, *deep}};
+  const Result<Job> added = addOutline(bench_.session().base(), corners, WallLine{});
+  if (added)
+    bench_.session().apply(*added, tr("Add a rectangle of walls").toStdString());
+  else
+    files_->tell(tr("The walls were not added."), added.problem());
 }
 
 void MainWindow::showFindingBeside(int step) {

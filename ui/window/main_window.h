@@ -56,6 +56,7 @@ public:
   void zoom(double factor);
   void focusPanel(int step);
   void showWallBeside(int step);
+  void addRectangle(); // four walls; asks for their lengths
   void showFindingBeside(int step);
   void putRight();
   void toggleLevel(Level level);
@@ -74,6 +75,7 @@ protected:
   void dropEvent(QDropEvent* event) override;
 
 private:
+  std::optional<double> askLength(const QString& title, const QString& what);
   void makePanels();
   void makeMenus();
   void makeToolbar();
