@@ -121,6 +121,7 @@ struct HardwareTypes {
   std::vector<BoltType> bolts;
   std::vector<RodType> rods;
   std::vector<WasherType> washers;
+  std::string extra{};
   bool operator==(const HardwareTypes&) const = default;
 };
 

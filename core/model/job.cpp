@@ -9,6 +9,14 @@ bool Revision::operator==(const Revision& other) const {
          extra == other.extra && (job == other.job || *job == *other.job);
 }
 
+WallList::WallList(std::vector<WallLine> walls) {
+  std::vector<Pointer> pointers;
+  pointers.reserve(walls.size());
+  for (WallLine& wall : walls)
+    pointers.push_back(std::make_shared<const WallLine>(std::move(wall)));
+  rebuild(std::move(pointers));
+}
+
 std::optional<std::size_t> WallList::indexOf(Id wall) const {
   const auto found = index_->at.find(wall);
   if (found == index_->at.end())

@@ -118,6 +118,9 @@ class WallList {
 public:
   using Pointer = std::shared_ptr<const WallLine>;
 
+  WallList() = default;
+  explicit WallList(std::vector<WallLine> walls); // all at once: adding one by one grows with the square
+
   std::size_t size() const { return size_; }
   bool empty() const { return size_ == 0; }
   const WallLine& operator[](std::size_t i) const { return *pointer(i); }
