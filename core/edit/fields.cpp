@@ -1,8 +1,5 @@
 #include "core/edit/fields.h"
 
-#include <functional>
-
-#include "core/base/tolerance.h"
 #include "core/edit/field_rows.h"
 #include "core/edit/operations.h"
 
@@ -25,6 +22,8 @@ template <class Item>
 std::optional<Problem> setIn(const FieldPlace& place, Item& item, std::string_view key, std::string_view typed) {
   for (const FieldRow<Item>& row : rowsOf(place, item))
     if (row.field.key == key) {
+      if (typed == row.text(item)) // what is shown may be rounded: typing it again changes nothing
+        return std::nullopt;
       const std::string wrong = row.set(item, typed);
       return wrong.empty() ? std::nullopt : std::optional(Problem{row.field.title, wrong});
     }
