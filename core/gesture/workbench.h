@@ -12,17 +12,11 @@
 #include "core/drawing/in_hand.h"
 #include "core/edit/session.h"
 #include "core/gesture/input.h"
+#include "core/gesture/placing.h"
 #include "core/gesture/snap.h"
 #include "core/rules/checker.h"
 
 namespace sillwright {
-
-// A thing of the shelf that can be put on a canvas.
-struct ShelfItem {
-  std::string key;   // "strap:12", "column:6x6", "opening:door" … stable; also what a drag carries
-  std::string title; // "strap", "6x6"
-  PieceKind kind = PieceKind::Strap;
-};
 
 struct WorkNotice {
   Notice session;
@@ -65,6 +59,8 @@ public:
   // character; '\b' takes one back, '\r' sets, '\x1b' gives up. False where the key is not for a length.
   bool typeKey(char32_t key);
   const std::string& typed() const { return typed_; }
+  // Why the typed length was refused; empty while it is fine.
+  const std::string& typedProblem() const { return typedProblem_; }
 
   // ---- actions on the selection, each one undo step
   void nudge(double along, double up);
@@ -85,12 +81,21 @@ private:
   struct Held;
   void follow(const Notice& notice);
   void tell(const WorkNotice& notice);
+  void tellGesture();
+  bool holding();                  // the gesture is still ours: nobody ended its preview
+  void show(struct Shown shown);   // as preview, and in hand
+  void letGo();
+  void pressPiece(const PointerAt& pointer);
+  void dragBand(const PointerAt& pointer);
+  void setTyped(double station);
+  bool enterTyped();
 
   Session session_;
   Checker checker_;
   std::unique_ptr<Held> held_;
   std::optional<InHand> inHand_;
   std::string typed_;
+  std::string typedProblem_;
   std::vector<Listener> listeners_;
 };
 

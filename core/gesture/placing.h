@@ -1,0 +1,32 @@
+// New pieces from the shelf: what a shelf key stands for, with sensible first values where it is put down.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "core/base/result.h"
+#include "core/model/layout.h"
+#include "core/model/lookup.h"
+
+namespace sillwright {
+
+// A thing of the shelf that can be put on a canvas.
+struct ShelfItem {
+  std::string key;   // "strap:12", "column:6x6", "opening:door" … stable; also what a drag carries
+  std::string title; // "strap", "6x6"
+  PieceKind kind = PieceKind::Strap;
+};
+
+// Everything that can be put on a wall of this job, in the order of the shelf.
+std::vector<ShelfItem> shelfOf(const Job& job);
+
+// A piece without id and mark, at a station of the wall. A strap belongs to the column it lands on; a bolt gets the
+// depth at which its washer satisfies the sheathed edge and the middle third, where one exists, and the projection its
+// stack needs; a rod needs a column near by. Problem: the key is unknown, or the piece cannot stand there.
+// near: how far, in, a column may be to be meant.
+Result<Piece> newPiece(const Job& job, const WallLayout& layout, const std::string& key, double station, double near);
+
+// The column a strap at a station is nailed to: the one its centre line stands on, trimmers last; empty for none.
+Id columnUnder(const WallLayout& layout, double station, double near);
+
+} // namespace sillwright

@@ -1,0 +1,210 @@
+// The commands as a user calls them: the real program, its output and its exit status.
+#include <gtest/gtest.h>
+#include <sys/wait.h>
+
+#include <array>
+#include <cstdio>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+#include <string>
+
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+
+namespace {
+
+namespace fs = std::filesystem;
+
+struct Outcome {
+  int status = -1;
+  std::string out;
+  std::string err;
+};
+
+std::string readAll(const fs::path& path) {
+  std::ifstream in(path, std::ios::binary);
+  std::ostringstream text;
+  text << in.rdbuf();
+  return text.str();
+}
+
+class CommandLine : public ::testing::Test {
+protected:
+  void SetUp() override {
+    folder_ = fs::temp_directory_path() / ("sillwright-cli-" + std::to_string(::getpid()) + "-" +
+                                           ::testing::UnitTest::GetInstance()->current_test_info()->name());
+    fs::remove_all(folder_);
+    fs::create_directories(folder_);
+  }
+  void TearDown() override { fs::remove_all(folder_); }
+
+  // Without a display, as on a server.
+  Outcome run(const std::string& arguments) const {
+    const fs::path err = folder_ / "stderr";
+    const std::string command = "env -u DISPLAY -u WAYLAND_DISPLAY -u QT_QPA_PLATFORM " SILLWRIGHT_BINARY " " +
+                                arguments + " 2>" + err.string();
+    Outcome outcome;
+    FILE* pipe = ::popen(command.c_str(), "r");
+    std::array<char, 4096> buffer{};
+    while (const std::size_t n = std::fread(buffer.data(), 1, buffer.size(), pipe))
+      outcome.out.append(buffer.data(), n);
+    outcome.status = WEXITSTATUS(::pclose(pipe));
+    outcome.err = readAll(err);
+    return outcome;
+  }
+  static std::string sample(const std::string& name) {
+    return std::string(SILLWRIGHT_SOURCE_DIR) + "/samples/" + name + ".sillwright";
+  }
+  fs::path folder_;
+};
+
+QJsonDocument parsed(const std::string& text) {
+  QJsonParseError error;
+  const auto document = QJsonDocument::fromJson(QByteArray::fromStdString(text), &error);
+  EXPECT_EQ(error.error, QJsonParseError::NoError) << error.errorString().toStdString() << "\n" << text;
+  return document;
+}
+
+void expectOneLine(const std::string& err) {
+  EXPECT_FALSE(err.empty());
+  EXPECT_EQ(err.find('\n'), err.size() - 1) << err;
+}
+
+TEST_F(CommandLine, checkSaysNothingToFixOnTheSample) {
+  const Outcome outcome = run("check " + sample("boat-shed-front"));
+  EXPECT_EQ(outcome.status, 0) << outcome.out;
+  EXPECT_NE(outcome.out.find("0 FIX"), std::string::npos);
+  EXPECT_EQ(outcome.err, "");
+}
+
+TEST_F(CommandLine, checkFindsTheConflictsOfMovedSteel) {
+  const Outcome outcome = run("check --json " + sample("boat-shed-front-steel-moved"));
+  EXPECT_EQ(outcome.status, 1);
+  const QJsonObject object = parsed(outcome.out).object();
+  EXPECT_EQ(object["counts"].toObject()["FIX"].toInt(), 1);
+  bool edge = false;
+  for (const auto& value : object["findings"].toArray()) {
+    const QJsonObject finding = value.toObject();
+    for (const char* key : {"rule", "level", "wall", "pieces", "measured", "limit", "unit", "label", "message", "source", "at"})
+      EXPECT_TRUE(finding.contains(key)) << key;
+    if (finding["rule"].toString() == "strap.edge" && finding["level"].toString() == "FIX") {
+      edge = true;
+      EXPECT_EQ(finding["wall"].toString(), "A");
+      EXPECT_EQ(finding["pieces"].toArray()[0].toString(), "S1");
+      EXPECT_DOUBLE_EQ(finding["measured"].toDouble(), 0.375);
+      EXPECT_DOUBLE_EQ(finding["limit"].toDouble(), 0.5);
+    }
+  }
+  EXPECT_TRUE(edge);
+}
+
+TEST_F(CommandLine, manyJobsGiveAListInTheirOrder) {
+  const Outcome outcome = run("check --json " + sample("boat-shed-front") + " " + sample("ridge-house") + " " +
+                              sample("boat-shed-front-steel-moved"));
+  EXPECT_EQ(outcome.status, 1);
+  const QJsonArray list = parsed(outcome.out).array();
+  ASSERT_EQ(list.size(), 3);
+  EXPECT_EQ(list[0].toObject()["job"].toString().toStdString(), sample("boat-shed-front"));
+  EXPECT_EQ(list[2].toObject()["job"].toString().toStdString(), sample("boat-shed-front-steel-moved"));
+}
+
+TEST_F(CommandLine, rulesListsEveryRuleWithItsSource) {
+  const Outcome outcome = run("rules --json");
+  EXPECT_EQ(outcome.status, 0);
+  const QJsonArray list = parsed(outcome.out).array();
+  EXPECT_GE(list.size(), 32);
+  for (const auto& value : list) {
+    const QJsonObject rule = value.toObject();
+    for (const char* key : {"name", "subject", "meaning", "measure", "levels", "source", "status"})
+      EXPECT_FALSE(rule[key].isUndefined()) << key;
+    EXPECT_TRUE(rule["name"].toString().startsWith(rule["subject"].toString() + ".")) << rule["name"].toString().toStdString();
+  }
+}
+
+TEST_F(CommandLine, sheetWritesAPdfAndTheSameBytesAgain) {
+  const std::string first = (folder_ / "a.pdf").string(), second = (folder_ / "b.pdf").string();
+  const std::string job = sample("boat-shed-front");
+  EXPECT_EQ(run("sheet " + job + " --date 2031-05-14 -o " + first).status, 0);
+  EXPECT_EQ(run("sheet " + job + " --date 2031-05-14 -o " + second).status, 0);
+  const std::string bytes = readAll(first);
+  EXPECT_TRUE(bytes.starts_with("%PDF"));
+  EXPECT_EQ(bytes, readAll(second));
+  EXPECT_NE(bytes.find("/CreationDate (D:20310514000000"), std::string::npos);
+}
+
+TEST_F(CommandLine, sheetWritesAnSvgFileAPage) {
+  const std::string out = (folder_ / "pages").string();
+  const Outcome outcome = run("sheet " + sample("boat-shed-front") + " --format svg --paper letter -o " + out);
+  EXPECT_EQ(outcome.status, 0) << outcome.err;
+  const std::string svg = readAll(fs::path(out) / "boat-shed-front-1.svg");
+  EXPECT_NE(svg.find("<svg"), std::string::npos);
+  EXPECT_NE(svg.find("width=\"11in\""), std::string::npos);
+}
+
+TEST_F(CommandLine, wrongCallsSayWhatAndWhereInOneLine) {
+  struct Case {
+    std::string arguments;
+    std::string says;
+  };
+  const std::string job = sample("boat-shed-front");
+  const std::vector<Case> cases{
+      {"check", "check: needs at least one job file"},
+      {"check --jason " + job, "--jason: there is no such option"},
+      {"check /nowhere/at-all.sillwright", "/nowhere/at-all.sillwright"},
+      {"sheet " + job, "-o: needs the file or folder to write"},
+      {"sheet " + job + " -o", "-o: needs a value"},
+      {"sheet " + job + " -o x.pdf --paper foolscap", "--paper: \"foolscap\" is none of"},
+      {"sheet " + job + " -o x.pdf --date 2031-02-30", "--date: \"2031-02-30\" is not a day"},
+      {"sheet " + job + " -o x.pdf --pages plan,roof", "--pages: \"roof\" is none of"},
+      {"sheet " + job + " -o x.pdf --format dots", "--format: \"dots\" is neither"},
+      {"sheet " + job + " -o /nowhere/at/all.pdf", "/nowhere/at/all.pdf"},
+      {"rules now", "now: rules takes no file"},
+      {"--frobnicate", "--frobnicate: there is no such command or option"},
+  };
+  for (const Case& each : cases) {
+    const Outcome outcome = run(each.arguments);
+    EXPECT_EQ(outcome.status, 2) << each.arguments;
+    expectOneLine(outcome.err);
+    EXPECT_NE(outcome.err.find(each.says), std::string::npos) << each.arguments << "\n" << outcome.err;
+    EXPECT_EQ(outcome.out, "") << each.arguments;
+  }
+}
+
+TEST_F(CommandLine, aWrongJobNamesThePlace) {
+  std::string text = readAll(sample("boat-shed-front"));
+  const auto at = text.find("\"station\"");
+  ASSERT_NE(at, std::string::npos);
+  const auto colon = text.find(':', at);
+  const auto end = text.find_first_of(",}", colon);
+  text.replace(colon + 1, end - colon - 1, " -3000");
+  const fs::path job = folder_ / "wrong.sillwright";
+  std::ofstream(job) << text;
+  const Outcome outcome = run("check " + job.string());
+  EXPECT_EQ(outcome.status, 2);
+  expectOneLine(outcome.err);
+  EXPECT_NE(outcome.err.find("walls["), std::string::npos) << outcome.err;
+  EXPECT_NE(outcome.err.find("station"), std::string::npos) << outcome.err;
+  EXPECT_NE(outcome.err.find("-3000"), std::string::npos) << outcome.err;
+}
+
+TEST_F(CommandLine, helpIsCompleteForEveryCommand) {
+  const Outcome general = run("--help");
+  EXPECT_EQ(general.status, 0);
+  for (const char* command : {"check", "sheet", "rules"}) {
+    EXPECT_NE(general.out.find(command), std::string::npos);
+    const Outcome one = run(std::string(command) + " --help");
+    EXPECT_EQ(one.status, 0);
+    EXPECT_NE(one.out.find("Exit status"), std::string::npos);
+  }
+}
+
+TEST_F(CommandLine, withoutADisplayTheEditorSaysSo) {
+  const Outcome outcome = run(sample("boat-shed-front"));
+  EXPECT_EQ(outcome.status, 2);
+  expectOneLine(outcome.err);
+  EXPECT_NE(outcome.err.find("no display"), std::string::npos) << outcome.err;
+}
+
+} // namespace

@@ -1,0 +1,236 @@
+#include "ui/sheet/elevation_pages.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/drawing/elevation.h"
+#include "core/drawing/flag_words.h"
+#include "core/drawing/hatch.h"
+#include "core/rules/wording.h"
+#include "ui/sheet/setting_table.h"
+#include "ui/sheet/sheet_notes.h"
+#include "ui/sheet/sheet_text.h"
+
+namespace sillwright::sheet {
+
+namespace {
+
+constexpr double wideOpening = 72;   // in: a clear opening from here on is not drawn out between two piers
+constexpr double intoOpening = 12;   // in of the opening drawn beside a pier
+constexpr double sideMargin = 64;    // pt: hook note and labels beside the drawing
+constexpr double dimensionRows = 92; // pt below the concrete
+constexpr double earthBelow = 6;     // in
+constexpr double leastScale = 3.0;   // pt per inch: 1/2" = 1'-0", below which a wall is broken at match lines
+
+bool holdsHardware(const WallLayout& layout, Interval stretch) {
+  for (const StrapBody& strap : layout.straps)
+    if (stretch.contains(strap.strap->station))
+      return true;
+  return std::any_of(layout.anchors.begin(), layout.anchors.end(),
+                     [&](const AnchorBody& anchor) { return stretch.contains(anchor.station); });
+}
+
+double heightAbove(const WallLayout& layout) {
+  double top = 12;
+  for (const StrapBody& strap : layout.straps)
+    top = std::max(top, strap.plate.z.to);
+  return top + 12;
+}
+
+// Match lines so that every part is as long as fits, and all about the same.
+std::vector<Interval> broken(Interval stations, double longest) {
+  const int count = std::max(1, static_cast<int>(std::ceil(stations.length() / longest - 1e-9)));
+  std::vector<Interval> parts;
+  for (int i = 0; i < count; ++i)
+    parts.push_back({stations.from + stations.length() * i / count, stations.from + stations.length() * (i + 1) / count});
+  return parts;
+}
+
+struct Fit {
+  Scale scale;
+  std::vector<Interval> parts;
+};
+
+// The largest scale at which the stretch fits the area; at 1/2" = 1'-0" it is broken rather than made smaller.
+Fit fitStretch(const WallLayout& layout, Interval stations, const Bounds& area) {
+  const double tall = heightAbove(layout) - layout.bottom + earthBelow;
+  const double byHeight = (area.y1 - area.y0 - dimensionRows) / tall;
+  const double room = area.x1 - area.x0 - 2 * sideMargin;
+  const Scale whole = elevationScale(std::min(byHeight, room / stations.length()));
+  if (whole.pointsPerInch >= leastScale)
+    return {whole, {stations}};
+  const Scale kept = elevationScale(std::min(byHeight, leastScale));
+  return {kept, broken(stations, room / kept.pointsPerInch)};
+}
+
+ElevationView viewOf(const WallLayout& layout, Interval part, const Bounds& area, double scale) {
+  ElevationView view;
+  view.scale = scale;
+  const double drawn = part.length() * scale;
+  const double left = area.x0 + std::max(sideMargin, (area.x1 - area.x0 - drawn) / 2);
+  view.origin.x = left - part.from * scale;
+  const double deep = (-layout.bottom + earthBelow) * scale + dimensionRows;
+  const double high = heightAbove(layout) * scale;
+  const double spare = std::max(0.0, area.y1 - area.y0 - deep - high);
+  view.origin.y = area.y0 + high + spare / 2;
+  return view;
+}
+
+std::string stretchTitle(const WallLine& wall, const Stretch& stretch, std::size_t part, std::size_t parts) {
+  std::string title = "WALL " + wall.mark;
+  for (const char c : stretch.name.empty() ? std::string() : ", " + stretch.name)
+    title += static_cast<char>(std::toupper(static_cast<unsigned char>(c)));
+  if (parts > 1)
+    title += ", PART " + std::to_string(part + 1) + " OF " + std::to_string(parts);
+  return title;
+}
+
+void drawWallDrawing(Draft& draft, const Job& job, const CheckedWall& wall, Interval part, const Bounds& area,
+                     const Scale& scale, std::vector<std::string>& listed) {
+  ElevationInput input;
+  input.job = &job;
+  input.wall = &wall;
+  input.medium = Medium::Paper;
+  input.words = flagWords;
+  input.window = area;
+  input.view = viewOf(wall.layout, part, area, scale.pointsPerInch);
+  const bool whole = part.from <= 1e-6 && part.to >= wall.layout.length - 1e-6;
+  if (!whole)
+    input.stations = part;
+  const ElevationDrawing drawn = drawElevation(input);
+  draft.drawing.add(drawn.drawing);
+  listed = drawn.listed;
+}
+
+// Rows that did not fit below the drawing go to further pages of their own.
+void addTablePages(std::vector<Draft>& drafts, const Draft& first, const Table& table, std::size_t from,
+                   const PageFrame& frame) {
+  while (from < table.rows.size()) {
+    Draft draft;
+    draft.title = first.title + ", SETTING TABLE";
+    draft.subject = first.subject;
+    draft.note = first.note;
+    const Bounds content = drawHead(draft, frame, "continued");
+    const std::size_t fit = std::max<std::size_t>(1, rowsThatFit(content.y1 - content.y0));
+    drawTable(draft.drawing, table, from, fit, content.x0, content.y0,
+              std::min(content.x1 - content.x0, tableWidth(table) * 1.15));
+    from += fit;
+    drafts.push_back(std::move(draft));
+  }
+}
+
+void addStretchPage(std::vector<Draft>& drafts, const Job& job, const CheckedWall& wall, const PageFrame& frame,
+                    const Stretch& stretch) {
+  const WallLine& line = *wall.layout.wall;
+  Table table = settingTable(job, wall, stretch.stations);
+  const double contentHeight = frame.content.y1 - frame.content.y0 - 36;
+  const std::size_t wanted = std::min<std::size_t>(table.rows.size(), rowsThatFit(contentHeight * 0.36));
+  const double tableHeight = wanted > 0 ? tableHeadHeight + tableRowHeight * static_cast<double>(wanted) + 10 : 0;
+  const bool besides = frame.width > 1000;
+  const double notesWidth = besides ? 252 : 0;
+  Bounds area = frame.content;
+  area.y0 += 36;
+  area.y1 -= tableHeight;
+  area.x1 -= notesWidth > 0 ? notesWidth + 14 : 0;
+  const Fit fit = fitStretch(wall.layout, stretch.stations, area);
+  for (std::size_t p = 0; p < fit.parts.size(); ++p) {
+    const Interval part = fit.parts[p];
+    if (fit.parts.size() > 1)
+      table = settingTable(job, wall, part);
+    Draft draft;
+    draft.title = stretchTitle(line, stretch, p, fit.parts.size());
+    draft.subject = line.mark + (stretch.name.empty() ? "" : ", " + stretch.name);
+    draft.note = line.title + (line.title.empty() ? "" : ", ") + "seen from outside";
+    draft.scale = fit.scale.name;
+    drawHead(draft, frame, "seen from outside · " + std::string(fit.scale.name));
+    drawScaleBar(draft.drawing, area.x1 - 8, frame.content.y0 + 12, fit.scale.pointsPerInch);
+    std::vector<std::string> listed;
+    drawWallDrawing(draft, job, wall, part, area, fit.scale, listed);
+    const std::size_t shown = std::min(table.rows.size(), std::max(wanted, std::size_t{0}));
+    if (shown > 0)
+      drawTable(draft.drawing, table, 0, shown, frame.content.x0, area.y1 + 4, area.x1 - frame.content.x0);
+    const NotesInput notes{&job, &wall, part, listed};
+    if (besides) {
+      const Bounds column{area.x1 + 14, frame.content.y0, frame.content.x1, frame.content.y1};
+      draft.drawing.line({area.x1 + 7, column.y0}, {area.x1 + 7, column.y1}, Ink::Text, 0.6);
+      const auto rest = drawNotes(draft.drawing, notes, column, 0);
+      drafts.push_back(draft);
+      addTablePages(drafts, draft, table, shown, frame);
+      addNotePages(drafts, draft, notes, rest, frame);
+    } else {
+      drafts.push_back(draft);
+      addTablePages(drafts, draft, table, shown, frame);
+      addNotePages(drafts, draft, notes, 0, frame);
+    }
+  }
+}
+
+// The whole wall small, so that the parts can be seen together.
+void addOverview(std::vector<Draft>& drafts, const Job& job, const CheckedWall& wall, const PageFrame& frame) {
+  const WallLine& line = *wall.layout.wall;
+  Draft draft;
+  draft.title = "WALL " + line.mark;
+  draft.subject = line.mark;
+  draft.note = line.title + (line.title.empty() ? "" : ", ") + "seen from outside";
+  Bounds area = frame.content;
+  area.y0 += 36;
+  const double room = area.x1 - area.x0 - 2 * sideMargin;
+  const double tall = line.wallHeight + 16 - wall.layout.bottom + earthBelow;
+  const Scale scale = elevationScale(
+      std::min(room / wall.layout.length, (area.y1 - area.y0 - dimensionRows - 50) / tall));
+  draft.scale = scale.name;
+  drawHead(draft, frame, "whole wall, seen from outside · " + std::string(scale.name));
+  drawScaleBar(draft.drawing, area.x1 - 8, frame.content.y0 + 12, scale.pointsPerInch);
+  std::vector<std::string> listed;
+  ElevationInput input;
+  input.job = &job;
+  input.wall = &wall;
+  input.medium = Medium::Paper;
+  input.words = flagWords;
+  input.window = area;
+  input.view.scale = scale.pointsPerInch;
+  input.view.origin.x = (area.x0 + area.x1) / 2 - wall.layout.length * scale.pointsPerInch / 2;
+  input.view.origin.y = area.y1 - dimensionRows - (-wall.layout.bottom + earthBelow) * scale.pointsPerInch;
+  draft.drawing.add(drawElevation(input).drawing);
+  drafts.push_back(std::move(draft));
+}
+
+std::string partName(std::size_t i, std::size_t of) {
+  if (of == 2)
+    return i == 0 ? "left pier" : "right pier";
+  return "part " + std::to_string(i + 1) + " of " + std::to_string(of);
+}
+
+} // namespace
+
+std::vector<Stretch> stretchesOf(const WallLayout& layout) {
+  std::vector<Interval> clear;
+  for (const Opening& opening : layout.wall->openings)
+    if (opening.kind != OpeningKind::Window && opening.to - opening.from >= wideOpening &&
+        !holdsHardware(layout, {opening.from, opening.to}))
+      clear.push_back({opening.from, opening.to});
+  std::sort(clear.begin(), clear.end(), [](Interval a, Interval b) { return a.from < b.from; });
+  std::vector<Stretch> stretches;
+  double from = 0;
+  for (const Interval& opening : clear) {
+    if (opening.from > from)
+      stretches.push_back({{from, std::min(opening.from + intoOpening, opening.to)}, ""});
+    from = std::max(from, opening.to - intoOpening);
+  }
+  if (from < layout.length)
+    stretches.push_back({{from, layout.length}, ""});
+  if (stretches.size() > 1)
+    for (std::size_t i = 0; i < stretches.size(); ++i)
+      stretches[i].name = partName(i, stretches.size());
+  return stretches;
+}
+
+void addElevationPages(std::vector<Draft>& drafts, const Job& job, const CheckedWall& wall, const PageFrame& frame) {
+  const auto stretches = stretchesOf(wall.layout);
+  if (stretches.size() > 1)
+    addOverview(drafts, job, wall, frame);
+  for (const Stretch& stretch : stretches)
+    addStretchPage(drafts, job, wall, frame, stretch);
+}
+
+} // namespace sillwright::sheet

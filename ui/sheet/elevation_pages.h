@@ -1,0 +1,22 @@
+// Pages of one wall in elevation, with running dimensions and the setting table.
+#pragma once
+
+#include <vector>
+
+#include "core/rules/checker.h"
+#include "ui/sheet/sheet_frame.h"
+
+namespace sillwright::sheet {
+
+// A part of a wall that gets pages of its own.
+struct Stretch {
+  Interval stations;
+  std::string name; // "left pier", "middle", "part 2 of 3"; empty for a whole wall
+};
+
+// Whole wall, or its parts on both sides of wide openings that hold nothing to set.
+std::vector<Stretch> stretchesOf(const WallLayout& layout);
+
+void addElevationPages(std::vector<Draft>& drafts, const Job& job, const CheckedWall& wall, const PageFrame& frame);
+
+} // namespace sillwright::sheet

@@ -1,0 +1,192 @@
+#include "ui/sheet/setting_table.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/base/tolerance.h"
+#include "core/model/lookup.h"
+
+namespace sillwright::sheet {
+
+namespace {
+
+struct Line {
+  double station = 0;
+  Row row;
+};
+
+std::string measure(const Job& job, double value) { return printMeasure(value, job.units); }
+
+std::string sided(const Job& job, double from, const std::string& what) {
+  if (std::abs(from) < tolerance::tapeMark / 2)
+    return "on " + what;
+  return measure(job, std::abs(from)) + (from > 0 ? " right of " : " left of ") + what;
+}
+
+std::string columnMark(const WallLayout& layout, const ColumnBody& column) {
+  const Column* found = findIn(layout.wall->columns, column.id);
+  return found ? found->mark : "column";
+}
+
+std::string strapFromColumn(const Job& job, const WallLayout& layout, const StrapBody& strap) {
+  if (!strap.column)
+    return "no column";
+  const ColumnBody& column = layout.columns[*strap.column];
+  return sided(job, strap.strap->station - column.box.s.middle(), columnMark(layout, column) + " centre");
+}
+
+// From the face of the nearest column, or the centre of the nearest stud.
+std::string anchorFromColumn(const Job& job, const WallLayout& layout, const AnchorBody& anchor) {
+  double best = 1e9;
+  std::string text = "no column near";
+  for (const ColumnBody& column : layout.columns) {
+    const double away = gap(column.box.s, {anchor.station, anchor.station});
+    if (away >= 0 && away < best) {
+      best = away;
+      const bool right = anchor.station > column.box.s.middle();
+      text = measure(job, away) + (right ? " right of " : " left of ") + columnMark(layout, column);
+    }
+  }
+  for (const StudBody& stud : layout.studs) {
+    const double away = anchor.station - stud.box.s.middle();
+    if (std::abs(away) < best) {
+      best = std::abs(away);
+      text = sided(job, away, "the stud");
+    }
+  }
+  return text;
+}
+
+std::string jointHeight(const Job& job, const Strap& strap) {
+  if (std::abs(strap.heightOffset) < tolerance::tapeMark / 2)
+    return "joint on pour line";
+  return "joint " + measure(job, std::abs(strap.heightOffset)) +
+         (strap.heightOffset > 0 ? " above pour line" : " below pour line");
+}
+
+std::string hookWords(HookDirection hook) {
+  switch (hook) {
+  case HookDirection::Inward:
+    return "inward";
+  case HookDirection::Outward:
+    return "outward";
+  case HookDirection::Left:
+    return "left";
+  case HookDirection::Right:
+    return "right";
+  }
+  return {};
+}
+
+std::string washerWords(const Job& job, const AnchorBody& anchor) {
+  if (!anchor.washer)
+    return "none";
+  std::string along = measure(job, anchor.washer->along);
+  std::string across = measure(job, anchor.washer->across);
+  for (std::string* text : {&along, &across})
+    if (text->ends_with('"'))
+      text->pop_back();
+  return along + " x " + across + (anchor.sillPiece ? ", on sill" : ", on concrete");
+}
+
+Line strapLine(const Job& job, const WallLayout& layout, const StrapBody& strap) {
+  return {strap.strap->station,
+          {"[]", strap.strap->mark, strap.type->name, printLength(strap.strap->station, job.units),
+           strapFromColumn(job, layout, strap), jointHeight(job, *strap.strap), "inward", "none", "..."}};
+}
+
+Line anchorLine(const Job& job, const WallLayout& layout, const AnchorBody& anchor) {
+  const std::string& mark = anchor.isRod ? anchor.rod->mark : anchor.bolt->mark;
+  const std::string& name = anchor.isRod ? anchor.rodType->name : anchor.boltType->name;
+  const bool hooked = !anchor.isRod && anchor.boltType->end != BoltEnd::Headed;
+  return {anchor.station,
+          {"[]", mark, name, printLength(anchor.station, job.units), anchorFromColumn(job, layout, anchor),
+           measure(job, anchor.top - anchor.pour) + " above pour line",
+           hooked ? hookWords(anchor.bolt->hook) : "straight", washerWords(job, anchor), "..."}};
+}
+
+struct EndHardware {
+  std::string mark;
+  std::string name;
+  double station = 0;
+};
+
+// The strap or rod of a panel's end: the one on the column nearest to that end.
+std::optional<EndHardware> hardwareAt(const WallLayout& layout, Id column) {
+  for (const StrapBody& strap : layout.straps)
+    if (strap.strap->column == column)
+      return EndHardware{strap.strap->mark, strap.type->name, strap.strap->station};
+  for (const AnchorBody& anchor : layout.anchors)
+    if (anchor.isRod && anchor.rod->column == column)
+      return EndHardware{anchor.rod->mark, anchor.rodType->name, anchor.station};
+  return std::nullopt;
+}
+
+const ColumnBody* columnAtEnd(const WallLayout& layout, const Panel& panel, Side end) {
+  const double at = end == Side::Left ? panel.from : panel.to;
+  const ColumnBody* best = nullptr;
+  double nearest = 12; // in: farther away it is not the column of this end
+  for (const ColumnBody& column : layout.columns) {
+    if (column.role == ColumnRole::Trimmer)
+      continue;
+    const double away = std::max(0.0, gap(column.box.s, {at, at}));
+    if (away < nearest) {
+      nearest = away;
+      best = &column;
+    }
+  }
+  return best;
+}
+
+Row endRow(const Job& job, const WallLayout& layout, const Panel& panel, Side end) {
+  const ColumnBody* column = columnAtEnd(layout, panel, end);
+  const auto hardware = column ? hardwareAt(layout, column->id) : std::nullopt;
+  return {layout.wall->mark, panel.mark, end == Side::Left ? "left" : "right",
+          column ? columnMark(layout, *column) + "  " + print(column->makeUp) : "none",
+          hardware ? hardware->mark + "  " + hardware->name : "none",
+          hardware ? printLength(hardware->station, job.units) : ""};
+}
+
+} // namespace
+
+Table settingTable(const Job& job, const CheckedWall& wall, Interval stretch) {
+  Table table;
+  table.columns = {{"", "", 24, false, false, Anchor::Middle},
+                   {"MARK", "marca", 44, false, true, Anchor::Start},
+                   {"WHAT", "qué es", 90, false, false, Anchor::Start},
+                   {"FROM HOOK", "desde el gancho", 90, true, false, Anchor::Start},
+                   {"FROM THE COLUMN", "desde el poste", 110, false, false, Anchor::Start},
+                   {"HEIGHT", "altura", 100, false, false, Anchor::Start},
+                   {"BENT", "doblez", 46, false, false, Anchor::Start},
+                   {"WASHER", "arandela", 60, false, false, Anchor::Start},
+                   {"AS SET", "lectura", 70, false, false, Anchor::Start}};
+  const WallLayout& layout = wall.layout;
+  std::vector<Line> lines;
+  for (const StrapBody& strap : layout.straps)
+    if (stretch.contains(strap.strap->station))
+      lines.push_back(strapLine(job, layout, strap));
+  for (const AnchorBody& anchor : layout.anchors)
+    if (stretch.contains(anchor.station))
+      lines.push_back(anchorLine(job, layout, anchor));
+  std::stable_sort(lines.begin(), lines.end(), [](const Line& a, const Line& b) { return a.station < b.station; });
+  for (Line& line : lines)
+    table.rows.push_back(std::move(line.row));
+  return table;
+}
+
+Table wallEndTable(const Job& job, const std::vector<std::shared_ptr<const CheckedWall>>& walls) {
+  Table table;
+  table.columns = {{"WALL", "muro", 34, false, true, Anchor::Start},
+                   {"PANEL", "panel", 40, false, false, Anchor::Start},
+                   {"END", "extremo", 40, false, false, Anchor::Start},
+                   {"COLUMN", "poste", 76, false, false, Anchor::Start},
+                   {"HARDWARE", "herraje", 110, false, false, Anchor::Start},
+                   {"FROM HOOK", "desde el gancho", 84, false, true, Anchor::Start}};
+  for (const auto& wall : walls)
+    for (const Panel& panel : wall->layout.wall->panels)
+      for (const Side end : {Side::Left, Side::Right})
+        table.rows.push_back(endRow(job, wall->layout, panel, end));
+  return table;
+}
+
+} // namespace sillwright::sheet

@@ -1,0 +1,191 @@
+#include "ui/sheet/sheet_notes.h"
+
+#include <algorithm>
+#include <array>
+
+#include "core/drawing/hatch.h"
+#include "core/rules/wording.h"
+#include "ui/sheet/sheet_text.h"
+
+namespace sillwright::sheet {
+
+namespace {
+
+// A pen that walks down a column.
+struct Pen {
+  Drawing& page;
+  double x0 = 0;
+  double x1 = 0;
+  double y = 0;
+
+  void title(std::string_view english, std::string_view spanish) {
+    head(page, {x0, y + 10}, english, spanish, 11);
+    page.line({x0, y + 15}, {x1, y + 15}, Ink::Text, 1.2);
+    y += 28;
+  }
+  void text(std::string_view words, double indent = 0, double size = noteSize) {
+    y = paragraph(page, {x0 + indent, y}, words, plain(size), x1 - x0 - indent);
+  }
+  void gap(double by) { y += by; }
+};
+
+bool concerns(const NotesInput& input, const Finding& finding) {
+  return overlap(finding.region.s, grown(input.stretch, 0.5)).length() >= 0;
+}
+
+void findingsBlock(Pen& pen, const NotesInput& input) {
+  pen.title("TO PUT RIGHT AND TO WATCH", "corregir y vigilar");
+  bool any = false;
+  for (const Finding& finding : input.wall->findings) {
+    if (!concerns(input, finding))
+      continue;
+    any = true;
+    drawSwatch(pen.page, finding.level, pen.x0, pen.y - 3.2, 12, 8.4, Ink::Text);
+    pen.page.text({pen.x0 + 17, pen.y}, word(finding.level), Ink::Text, bold(noteSize));
+    const double wide = textWidth(word(finding.level), noteSize) + 23;
+    double size = noteSize;
+    const std::string label = markedLabel(*input.job, finding);
+    const double room = pen.x1 - pen.x0 - wide;
+    if (textWidth(label, size) > room)
+      size *= room / textWidth(label, size);
+    pen.page.text({pen.x0 + wide, pen.y}, label, Ink::Text, plain(size));
+    pen.gap(12);
+    const std::string cure = correctionWords(*input.job, finding);
+    pen.text(whereabouts(*input.job, finding) + (cure.empty() ? "" : "; " + cure), 17, 9);
+    pen.text(sourceWords(*input.job, finding), 17, smallSize);
+    pen.gap(4);
+  }
+  if (!any)
+    pen.text("Nothing out of its limit or target on this part.");
+  for (const std::string& line : input.listed)
+    pen.text(line);
+}
+
+void overridesBlock(Pen& pen, const NotesInput& input) {
+  if (input.job->limits->overrides.empty())
+    return;
+  pen.title("LIMITS CHANGED FOR THIS JOB", "límites cambiados");
+  for (const LimitOverride& change : input.job->limits->overrides)
+    pen.text(change.key + ": " + printMeasure(change.value, input.job->units, 64) + ", " + change.reason +
+             (change.who.empty() ? "" : " (" + change.who + (change.date.empty() ? "" : ", " + change.date) + ")"));
+}
+
+// Readings of the pour line: at both ends of the part and at every step in it.
+void pourBlock(Pen& pen, const NotesInput& input) {
+  pen.title("POUR LINE", "línea de colado, lecturas");
+  std::vector<double> at{input.stretch.from};
+  for (const PourRun& run : input.wall->layout.pour)
+    for (const double s : {run.s.from, run.s.to})
+      if (s > input.stretch.from + 1 && s < input.stretch.to - 1)
+        at.push_back(s);
+  at.push_back(input.stretch.to);
+  at.erase(std::unique(at.begin(), at.end()), at.end());
+  const double step = 118;
+  double x = pen.x0;
+  for (const double s : at) {
+    if (x + step > pen.x1 + 1) {
+      x = pen.x0;
+      pen.gap(17);
+    }
+    const std::string station = printLength(s, input.job->units);
+    pen.page.text({x, pen.y}, station, Ink::Text, plain(bodySize));
+    const std::vector<Point2> blank{{x + 56, pen.y + 1}, {x + step - 10, pen.y + 1}};
+    pen.page.dashed(blank, 1, 2, Ink::Text, 0.6);
+    x += step;
+  }
+  pen.gap(16);
+  pen.text("limit ±1/8\" (common practice); joints of the straps of a panel within 1/8\" of each other");
+}
+
+void checksBlock(Pen& pen, const NotesInput&) {
+  pen.title("BEFORE THE POUR", "antes del colado");
+  static constexpr std::array<std::array<std::string_view, 2>, 6> checks{{
+      {"straps plumb, 1/8\" in 24\"", "cintas a plomo"},
+      {"straps tight to the form", "cintas pegadas al encofrado"},
+      {"hooks in, toward the steel", "ganchos hacia el acero"},
+      {"bars as drawn, or call", "varillas como aquí, o llame"},
+      {"nuts and washers at hand", "tuercas y arandelas"},
+      {"caps on bars and bolts", "tapones en varillas y pernos"},
+  }};
+  for (const auto& check : checks) {
+    pen.page.rect(pen.x0, pen.y - 8.5, pen.x0 + 10, pen.y + 1.5, Ink::Text, 0.9);
+    pen.page.text({pen.x0 + 17, pen.y}, check[0], Ink::Text, plain(noteSize));
+    pen.page.text({pen.x1, pen.y}, check[1], Ink::Text, italic(smallSize, Anchor::End));
+    pen.gap(16);
+  }
+}
+
+void keyBlock(Pen& pen, const NotesInput&) {
+  pen.title("HOW TO READ THIS", "cómo se lee");
+  const auto row = [&](std::string_view english, std::string_view spanish) {
+    pen.page.text({pen.x0 + 22, pen.y}, english, Ink::Text, plain(noteSize));
+    pen.page.text({pen.x1, pen.y}, spanish, Ink::Text, italic(smallSize, Anchor::End));
+    pen.gap(16);
+  };
+  const auto mid = [&] { return pen.x0 + 8; };
+  drawCrowsFoot(pen.page, mid(), pen.y, Pointing::Down, Ink::Text, 6, 1.2);
+  row("the point is the mark", "la punta es la marca");
+  pen.page.fillRect(mid() - 1.3, pen.y - 9, mid() + 1.3, pen.y + 1, Ink::Text);
+  row("bar, as found", "varilla hallada");
+  pen.page.rect(mid() - 1.3, pen.y - 9, mid() + 1.3, pen.y + 1, Ink::Text, 0.6);
+  row("bar, as planned", "varilla según plano");
+  for (const double dx : {-1.4, 1.4}) {
+    const std::vector<Point2> dash{{mid() + dx, pen.y - 9}, {mid() + dx, pen.y + 1}};
+    pen.page.dashed(dash, 3, 2, Ink::Text, 0.6);
+  }
+  row("where the plan had it", "donde la ponía el plano");
+  pen.page.ring({mid(), pen.y - 3.5}, 4, Ink::Text, 1);
+  pen.page.line({mid() - 2.8, pen.y - 6.3}, {mid() + 2.8, pen.y - 0.7}, Ink::Text, 0.9);
+  pen.page.line({mid() - 2.8, pen.y - 0.7}, {mid() + 2.8, pen.y - 6.3}, Ink::Text, 0.9);
+  row("hook points in, away from you", "gancho hacia adentro");
+}
+
+using Block = void (*)(Pen&, const NotesInput&);
+constexpr std::array<Block, 5> blocks{findingsBlock, overridesBlock, pourBlock, checksBlock, keyBlock};
+
+double heightOf(Block block, const NotesInput& input, double width) {
+  Drawing scratch;
+  Pen pen{scratch, 0, width, 0};
+  block(pen, input);
+  return pen.y;
+}
+
+} // namespace
+
+std::size_t noteBlocks() { return blocks.size(); }
+
+std::size_t drawNotes(Drawing& page, const NotesInput& input, const Bounds& column, std::size_t first) {
+  double y = column.y0;
+  for (std::size_t i = first; i < blocks.size(); ++i) {
+    const double tall = heightOf(blocks[i], input, column.x1 - column.x0);
+    if (tall <= 0)
+      continue;
+    if (y + tall > column.y1 && y > column.y0)
+      return i;
+    Pen pen{page, column.x0, column.x1, y};
+    blocks[i](pen, input);
+    y = pen.y + 12;
+  }
+  return blocks.size();
+}
+
+void addNotePages(std::vector<Draft>& drafts, const Draft& like, const NotesInput& input, std::size_t first,
+                  const PageFrame& frame) {
+  while (first < blocks.size()) {
+    Draft draft;
+    draft.title = like.title + ", NOTES";
+    draft.subject = like.subject;
+    draft.note = like.note;
+    const Bounds content = drawHead(draft, frame, "what to put right, to read and to check");
+    const double gutter = 24;
+    const double width = (content.x1 - content.x0 - gutter) / 2;
+    const std::size_t before = first;
+    first = drawNotes(draft.drawing, input, {content.x0, content.y0, content.x0 + width, content.y1}, first);
+    first = drawNotes(draft.drawing, input, {content.x1 - width, content.y0, content.x1, content.y1}, first);
+    if (first == before)
+      return;
+    drafts.push_back(std::move(draft));
+  }
+}
+
+} // namespace sillwright::sheet
