@@ -7,6 +7,7 @@
 #include <QAccessible>
 #include <QApplication>
 #include <QDragEnterEvent>
+#include <QInputDialog>
 #include <QLineEdit>
 #include <QMessageBox>
 #include <QSettings>
@@ -247,6 +248,26 @@ TEST_F(WindowTest, ClosingInMidDragAsksNothingWhenNothingIsUnsaved) {
   EXPECT_TRUE(window.close());
   EXPECT_FALSE(bench.session().previewing());
   EXPECT_EQ(strap().station, 60);
+}
+
+TEST_F(WindowTest, ARectangleOfWallsIsAskedForAndAddedAsOneStep) {
+  QStringList answers{QStringLiteral("twenty"), QStringLiteral("20'"), QStringLiteral("12'-6\"")};
+  QTimer typist;
+  QObject::connect(&typist, &QTimer::timeout, [&] {
+    auto* dialog = qobject_cast<QInputDialog*>(QApplication::activeModalWidget());
+    if (!dialog || answers.isEmpty())
+      return;
+    dialog->setTextValue(answers.takeFirst());
+    dialog->accept();
+  });
+  typist.start(20);
+  window.actions()["add-rectangle"]->trigger();
+  EXPECT_TRUE(answers.isEmpty());
+  ASSERT_EQ(bench.job().walls.size(), 8u);
+  EXPECT_EQ(wallLength(bench.job(), bench.job().walls[4]), 240);
+  EXPECT_EQ(wallLength(bench.job(), bench.job().walls[5]), 150);
+  window.actions()["undo"]->trigger();
+  EXPECT_EQ(bench.job().walls.size(), 4u);
 }
 
 TEST_F(WindowTest, ThemesChangeEveryColour) {
