@@ -15,6 +15,12 @@ bool hasDisplay() {
          qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
 }
 
+// A line on standard error means a wrong call: the toolkit's remarks about its surroundings do not belong there.
+void keepQuiet(QtMsgType type, const QMessageLogContext&, const QString& message) {
+  if (type == QtFatalMsg)
+    std::cerr << message.toStdString() << '\n';
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
@@ -23,6 +29,7 @@ int main(int argc, char** argv) {
   const std::vector<std::string> arguments(argv + 1, argv + argc);
   if (!arguments.empty() && isCommand(arguments[0])) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
+    qInstallMessageHandler(keepQuiet);
     return runCommand(arguments[0], std::span(arguments).subspan(1), argc, argv);
   }
   if (!arguments.empty() && (arguments[0] == "--help" || arguments[0] == "-h")) {

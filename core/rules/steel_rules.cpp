@@ -41,14 +41,14 @@ struct CoverCheck {
     draft.corrections.push_back(move(bar.id, field, value, sign * (limit - cover)));
   }
 
-  void sides(Interval z, Interval concrete) const {
+  void sides(Interval z, Interval concrete, double limit) const {
     if (overlap(steel.z, z).length() < tolerance::same)
       return;
     const Interval own = overlap(steel.z, z);
     const double d = placeOf(*bar.bar).a.d;
-    face(steel.d.from - concrete.from, formed, {steel.s, betweenValues(concrete.from, steel.d.from), own}, 2,
+    face(steel.d.from - concrete.from, limit, {steel.s, betweenValues(concrete.from, steel.d.from), own}, 2,
          Field::Depth, d, 1);
-    face(concrete.to - steel.d.to, formed, {steel.s, betweenValues(steel.d.to, concrete.to), own}, 3, Field::Depth, d,
+    face(concrete.to - steel.d.to, limit, {steel.s, betweenValues(steel.d.to, concrete.to), own}, 3, Field::Depth, d,
          -1);
   }
 
@@ -66,12 +66,27 @@ struct CoverCheck {
          {steel.s, steel.d, betweenValues(layout.bottom, steel.z.from)}, 5, Field::Height, placeOf(*bar.bar).a.z, 1);
   }
 
+  // Footing and stem end in different places.
+  Interval stemPart(Interval z) const {
+    return layout.footingAcross.empty() ? z : overlap(z, {layout.stemBottom, std::numeric_limits<double>::max()});
+  }
+
+  void footingEnds(double limit) const {
+    const Interval own = overlap(steel.z, {layout.bottom, layout.stemBottom});
+    if (own.length() < tolerance::same)
+      return;
+    const double s = placeOf(*bar.bar).a.s;
+    const Interval ends = layout.footingAlong;
+    face(steel.s.from - ends.from, limit, {betweenValues(ends.from, steel.s.from), steel.d, own}, 0, Field::Station, s, 1);
+    face(ends.to - steel.s.to, limit, {betweenValues(steel.s.to, ends.to), steel.d, own}, 1, Field::Station, s, -1);
+  }
+
   void ends() const {
     const double s = placeOf(*bar.bar).a.s;
     for (const ConcreteFace& each : layout.faces) {
       const bool right = each.concrete == Side::Right;
       const double away = (steel.s.middle() - each.station) * (right ? 1 : -1);
-      const Interval z = overlap(each.z, steel.z);
+      const Interval z = overlap(stemPart(each.z), steel.z);
       if (z.length() < tolerance::same || (each.kind == ConcreteFace::Kind::Step && away < 0))
         continue;
       const double edge = right ? steel.s.from : steel.s.to;
@@ -87,9 +102,12 @@ void checkBarCover(const WallLayout& layout, const ResolvedLimits&, Drafts& draf
   for (const BarBody& bar : layout.bars) {
     const CoverCheck check{layout, bar, steelOf(bar), requiredCover(Exposure::ExposedOrGround, bar.bar->size), drafts};
     const double deepest = std::numeric_limits<double>::lowest();
-    check.sides({layout.stemBottom, std::numeric_limits<double>::max()}, layout.across);
-    if (!layout.footingAcross.empty())
-      check.sides({deepest, layout.stemBottom}, layout.footingAcross);
+    const double earth = requiredCover(Exposure::CastAgainstEarth, bar.bar->size);
+    check.sides({layout.stemBottom, std::numeric_limits<double>::max()}, layout.across, check.formed);
+    if (!layout.footingAcross.empty()) { // footings are cast against earth
+      check.sides({deepest, layout.stemBottom}, layout.footingAcross, earth);
+      check.footingEnds(earth);
+    }
     check.top();
     check.bottom();
     check.ends();
@@ -97,17 +115,14 @@ void checkBarCover(const WallLayout& layout, const ResolvedLimits&, Drafts& draf
 }
 
 void checkPourForm(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
-  for (const PourRun& run : layout.pour) {
-    const double above = layout.wall->formTop - run.height;
-    if (!under(above, limits[LimitKey::PourForm]))
-      continue;
-    Id mover = layout.wall->id;
-    for (const PourStep& step : layout.wall->steps)
-      if (std::abs(step.height - run.height) < tolerance::same && gap({step.from, step.to}, run.s) < 0)
-        mover = step.id;
-    const Box3 region{run.s, layout.across, betweenValues(layout.wall->formTop, run.height)};
-    report(drafts, layout, RuleId::PourForm, Level::Fix, {mover}, {above, limits[LimitKey::PourForm], region});
-  }
+  // The form boards step with the pour line: one height over it serves for the whole wall.
+  const double above = layout.wall->formTop;
+  const double limit = limits[LimitKey::PourForm];
+  if (!under(above, limit))
+    return;
+  const double pour = layout.pour.front().height;
+  const Box3 region{layout.pour.front().s, layout.across, betweenValues(pour + above, pour + limit)};
+  report(drafts, layout, RuleId::PourForm, Level::Fix, {layout.wall->id}, {above, limit, region});
 }
 
 } // namespace sillwright

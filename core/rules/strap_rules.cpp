@@ -148,13 +148,13 @@ void checkStrapHang(const WallLayout& layout, const ResolvedLimits&, Drafts& dra
     const Interval reach = strap.type->hangerReach;
     if (reach == Interval{0, 0}) // not entered
       continue;
-    const double formTop = layout.wall->formTop - strap.joint;
+    const double formTop = layout.wall->formTop - strap.strap->heightOffset;
     const bool low = under(formTop, reach.from);
     if (!low && !over(formTop, reach.to))
       continue;
     const double limit = low ? reach.from : reach.to;
     const Box3 region{
-        strap.plate.s, {-layout.wall->forms.outside, 0}, betweenValues(layout.wall->formTop, strap.joint + limit)};
+        strap.plate.s, {-layout.wall->forms.outside, 0}, betweenValues(strap.joint + formTop, strap.joint + limit)};
     report(drafts, layout, RuleId::StrapHang, Level::Fix, {strap.id},
            {formTop, limit, region, low ? Wanted::AtLeast : Wanted::AtMost});
   }

@@ -10,7 +10,7 @@ namespace sillwright::sheet {
 
 namespace {
 
-constexpr double dimensionMargin = 58; // pt around the plan for its dimensions and marks
+constexpr double dimensionMargin = 118; // pt around the plan for its dimensions and marks
 
 PlanView viewOf(const Job& job, const Bounds& area, Scale& scale) {
   const auto box = planBounds(job);

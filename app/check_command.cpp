@@ -1,0 +1,106 @@
+#include "app/command_parts.h"
+
+#include <algorithm>
+#include <atomic>
+#include <iostream>
+#include <optional>
+#include <thread>
+#include <vector>
+
+#include "core/rules/checker.h"
+#include "core/rules/wording.h"
+#include "core/store/files.h"
+
+namespace sillwright {
+
+namespace {
+
+struct CheckedJob {
+  std::string path;
+  std::optional<Problem> problem;
+  Job job;
+  Findings findings;
+  Counts counts;
+};
+
+CheckedJob checkFile(const std::string& path) {
+  CheckedJob checked;
+  checked.path = path;
+  auto job = loadJob(path);
+  if (!job) {
+    checked.problem = job.problem();
+    return checked;
+  }
+  checked.job = std::move(job.value());
+  for (const auto& wall : checkAll(checked.job)) {
+    checked.findings.insert(checked.findings.end(), wall->findings.begin(), wall->findings.end());
+    checked.counts += wall->counts;
+  }
+  std::stable_sort(checked.findings.begin(), checked.findings.end(),
+                   [](const Finding& a, const Finding& b) { return a.level < b.level; });
+  return checked;
+}
+
+std::vector<CheckedJob> checkFiles(const std::vector<std::string>& paths) {
+  std::vector<CheckedJob> results(paths.size());
+  std::atomic<std::size_t> next{0};
+  const auto work = [&] {
+    for (std::size_t i = next++; i < paths.size(); i = next++)
+      results[i] = checkFile(paths[i]);
+  };
+  const std::size_t count = std::min<std::size_t>(std::max(1U, std::thread::hardware_concurrency()), paths.size());
+  std::vector<std::thread> others;
+  for (std::size_t i = 1; i < count; ++i)
+    others.emplace_back(work);
+  work();
+  for (std::thread& other : others)
+    other.join();
+  return results;
+}
+
+std::string checkJson(const CheckedJob& checked) {
+  std::string out = "{\"job\": " + jsonText(checked.path) + ", \"findings\": [";
+  for (std::size_t i = 0; i < checked.findings.size(); ++i)
+    out += (i == 0 ? "\n  " : ",\n  ") + json(checked.job, checked.findings[i]);
+  return out + (checked.findings.empty() ? "]" : "\n]") + ", \"counts\": {\"FIX\": " +
+         std::to_string(checked.counts.fix) + ", \"ASK\": " + std::to_string(checked.counts.ask) +
+         ", \"WATCH\": " + std::to_string(checked.counts.watch) + "}}";
+}
+
+void printFindings(const CheckedJob& checked) {
+  std::cout << checked.path << ": " << checked.counts.fix << " FIX, " << checked.counts.ask << " ASK, "
+            << checked.counts.watch << " WATCH\n";
+  for (const Finding& finding : checked.findings) {
+    const WallLine* wall = checked.job.walls.find(finding.wall);
+    std::cout << "  " << word(finding.level) << "  wall " << (wall ? wall->mark : "?") << "  "
+              << markedLabel(checked.job, finding) << "\n      " << message(checked.job, finding) << "\n      "
+              << rule(finding.rule).name << ", " << sourceWords(checked.job, finding);
+    const std::string cure = correctionWords(checked.job, finding);
+    std::cout << (cure.empty() ? "" : "; " + cure) << '\n';
+  }
+}
+
+} // namespace
+
+int check(const Call& call, int&, char**) {
+  if (call.words.empty())
+    return refuse({"check", "needs at least one job file"});
+  const auto results = checkFiles(call.words);
+  for (const CheckedJob& checked : results)
+    if (checked.problem)
+      return refuse(*checked.problem);
+  bool fix = false;
+  std::string all;
+  for (const CheckedJob& checked : results) {
+    fix = fix || checked.counts.fix > 0;
+    if (call.has("--json"))
+      all += (all.empty() ? "" : ",\n") + checkJson(checked);
+    else
+      printFindings(checked);
+  }
+  if (call.has("--json"))
+    std::cout << (results.size() > 1 ? "[" + all + "]" : all) << '\n';
+  return fix ? somethingToFix : nothingToFix;
+}
+
+} // namespace sillwright

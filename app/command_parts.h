@@ -1,0 +1,23 @@
+// What the commands share.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "app/call.h"
+#include "app/commands.h"
+
+namespace sillwright {
+
+// One line on standard error; returns the status of a wrong call.
+int refuse(const Problem& problem);
+
+std::string jsonText(std::string_view text); // quoted and escaped
+std::string shortest(double value);
+
+// Each takes its call; argc and argv are the program's own, for the toolkit.
+int check(const Call& call, int& argc, char** argv);
+int sheet(const Call& call, int& argc, char** argv);
+int rules(const Call& call, int& argc, char** argv);
+
+} // namespace sillwright

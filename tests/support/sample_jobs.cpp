@@ -1,0 +1,198 @@
+#include "tests/support/sample_jobs.h"
+
+#include <cmath>
+#include <map>
+
+#include "tests/support/fill_wall.h"
+
+namespace sillwright::support {
+
+namespace {
+
+constexpr const char* sampleNote = "sample job, invented";
+
+Opening door(OpeningKind kind, double from, double to, double sill, double head) {
+  Opening opening;
+  opening.kind = kind;
+  opening.from = from;
+  opening.to = to;
+  opening.sillHeight = sill;
+  opening.headHeight = head;
+  return opening;
+}
+
+PourStep step(double from, double to, double height) {
+  PourStep pour;
+  pour.from = from;
+  pour.to = to;
+  pour.height = height;
+  return pour;
+}
+
+// Corners in order, counterclockwise, and a wall from each to the next; filled later by their plans.
+std::vector<WallLine> outline(Job& job, const std::vector<Point2>& points, const WallLine& like) {
+  std::vector<Corner> corners;
+  for (const Point2& at : points)
+    corners.push_back({takeId(job), at, ""});
+  job.corners.edit([&](std::vector<Corner>& list) { list.insert(list.end(), corners.begin(), corners.end()); });
+  std::vector<WallLine> walls;
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    WallLine wall = like;
+    wall.id = takeId(job);
+    wall.mark = std::string(1, static_cast<char>('A' + i));
+    wall.startCorner = corners[i].id;
+    wall.endCorner = corners[(i + 1) % points.size()].id;
+    wall.startFraming = wall.endFraming = i % 2 == 0 ? EndFraming::RunsBy : EndFraming::Butts;
+    walls.push_back(wall);
+  }
+  return walls;
+}
+
+WallLine plainWall() {
+  WallLine wall;
+  wall.thickness = 8;
+  wall.stemHeight = 24;
+  wall.footing = {16, 8, 4};
+  wall.formTop = 1.5;
+  wall.sillInset = 0.5;
+  return wall;
+}
+
+void butt(std::vector<WallPlan>& plans) {
+  for (std::size_t i = 1; i < plans.size(); i += 2)
+    plans[i].inAtStart = plans[i].inAtEnd = 6;
+}
+
+void build(Job& job, const std::vector<Point2>& points, std::vector<WallLine> walls, const std::vector<WallPlan>& plans,
+           const std::vector<const char*>& titles, const Hardware& hardware) {
+  Marks marks;
+  for (std::size_t i = 0; i < walls.size(); ++i) {
+    const Point2 a = points[i], b = points[(i + 1) % points.size()];
+    walls[i].title = titles[i];
+    fillWall(job, walls[i], std::hypot(b.x - a.x, b.y - a.y), plans[i], hardware, marks);
+  }
+  job.walls = WallList(std::move(walls));
+}
+
+void setStation(WallLine& wall, const std::string& mark, double station) {
+  for (Strap& strap : wall.straps)
+    if (strap.mark == mark)
+      strap.station = station;
+  for (Bolt& bolt : wall.bolts)
+    if (bolt.mark == mark)
+      bolt.station = station;
+}
+
+// Three bolts in each pier and uprights 16 in apart, as the plan of this front has them.
+void asPlanned(Job& job) {
+  WallLine front = job.walls[0];
+  std::erase_if(front.bars, [](const Bar& bar) { return bar.run == BarRun::Upright; });
+  Marks marks;
+  for (int i = 0; i < 18; ++i) {
+    const double s = 8.0 + 16.0 * i;
+    const double top = s < 48 || s > 240 ? -2.0 : -10.0;
+    front.bars.push_back({takeId(job), "V" + std::to_string(i + 1), BarRun::Upright, 4, {{s, 4, -28.5}, {s, 4, top}},
+                          std::nullopt, ""});
+  }
+  const double stations[] = {10.5, 20, 38, 250, 268, 277.5};
+  const Bolt like = front.bolts.front();
+  front.bolts.clear();
+  for (int i = 0; i < 6; ++i) {
+    Bolt bolt = like;
+    bolt.id = takeId(job);
+    bolt.mark = "B" + std::to_string(i + 1);
+    bolt.station = stations[i];
+    front.bolts.push_back(bolt);
+  }
+  // Later walls number their bolts and uprights after these.
+  job.walls.replace(front);
+}
+
+} // namespace
+
+Job boatShedFront() {
+  Job job;
+  job.title.job = "Boat shed, Heron Slip";
+  job.title.address = "Heron Slip (invented)";
+  job.title.by = "lead framer";
+  job.title.planSet = "set of 2 March 2031";
+  job.title.note = sampleNote;
+  const Hardware hardware = addHardware(job);
+  const std::vector<Point2> points{{0, 0}, {288, 0}, {288, 336}, {0, 336}};
+  std::vector<WallPlan> plans(4);
+  plans[0].openings = {door(OpeningKind::GarageDoor, 48, 240, 0, 83.75)};
+  plans[0].steps = {step(48, 240, -8)};
+  plans[0].panels = {{0, 48}, {240, 288}};
+  plans[0].sill = {3, 6};
+  plans[0].unitShear = 520;
+  plans[1].openings = {door(OpeningKind::Door, 150, 186, 0, 82.5)};
+  plans[2].openings = {door(OpeningKind::Window, 96, 192, 36, 80)};
+  butt(plans);
+  auto walls = outline(job, points, plainWall());
+  build(job, points, std::move(walls), plans, {"front", "right side", "back", "left side"}, hardware);
+  asPlanned(job);
+  return job;
+}
+
+Job boatShedFrontSteelMoved() {
+  Job job = boatShedFront();
+  const std::map<std::string, double> found{{"V1", 4.25},     {"V2", 24.125},  {"V3", 40.25},
+                                            {"V16", 245.375}, {"V17", 264.25}, {"V18", 283.125}};
+  WallLine front = job.walls[0];
+  for (Bar& bar : front.bars)
+    if (const auto at = found.find(bar.mark); at != found.end()) {
+      bar.found = bar.planned;
+      bar.found->a.s = bar.found->b.s = at->second;
+    }
+  setStation(front, "S1", 1.625);
+  setStation(front, "S2", 44.5);
+  setStation(front, "S3", 242.875);
+  job.walls.replace(front);
+  job.title.note = "sample job, invented: the steel turned out to be elsewhere";
+  return job;
+}
+
+Job ridgeHouse() {
+  Job job;
+  job.title.job = "Ridge house";
+  job.title.address = "Upper Ridge Road (invented)";
+  job.title.by = "lead framer";
+  job.title.planSet = "set of 9 April 2031";
+  job.title.note = sampleNote;
+  const Hardware hardware = addHardware(job);
+  const std::vector<Point2> points{{0, 0},     {288, 0},   {288, 72},  {432, 72},  {432, 24},
+                                   {576, 24},  {576, 312}, {384, 312}, {384, 384}, {0, 384}};
+  std::vector<WallPlan> plans(points.size());
+  plans[0].openings = {door(OpeningKind::GarageDoor, 48, 240, 0, 84)};
+  plans[0].steps = {step(48, 240, -8)};
+  plans[0].panels = {{0, 48}, {240, 288}};
+  plans[0].sill = {3, 6};
+  plans[1].panels = {{6, 66}};
+  plans[2].openings = {door(OpeningKind::Door, 54, 92, 0, 82.5)};
+  plans[2].panels = {{0, 54}, {92, 144}};
+  plans[4].openings = {door(OpeningKind::Window, 50, 94, 30, 80)};
+  plans[4].panels = {{0, 50}, {94, 144}};
+  plans[5].openings = {door(OpeningKind::Window, 84, 132, 36, 80), door(OpeningKind::Window, 180, 216, 36, 80)};
+  plans[5].panels = {{6, 66}, {216, 282}};
+  plans[6].openings = {door(OpeningKind::Window, 78, 114, 36, 80)};
+  plans[6].panels = {{0, 60}, {132, 192}};
+  plans[7].panels = {{6, 66}};
+  plans[8].openings = {door(OpeningKind::Window, 100, 148, 36, 80), door(OpeningKind::Door, 240, 276, -12, 70.5)};
+  plans[8].openings[1].sillHeight = 0;
+  plans[8].steps = {step(192, 384, -12)};
+  plans[8].panels = {{0, 72}, {312, 384}};
+  plans[9].openings = {door(OpeningKind::Window, 120, 168, 36, 80)};
+  plans[9].panels = {{0, 72}, {312, 384}};
+  plans[9].rods = true;
+  butt(plans);
+  plans[9].inAtStart = plans[9].inAtEnd = 0; // rods stand beside their columns: these run by
+  auto walls = outline(job, points, plainWall());
+  walls[9].startFraming = walls[9].endFraming = EndFraming::RunsBy;
+  build(job, points, std::move(walls), plans,
+        {"garage front", "garage side", "porch back", "porch side", "living front", "right side", "kitchen back",
+         "kitchen side", "back", "left side"},
+        hardware);
+  return job;
+}
+
+} // namespace sillwright::support

@@ -1,0 +1,15 @@
+// The sample jobs, built in code; the files in samples/ are written from these. All invented.
+#pragma once
+
+#include "core/model/job.h"
+
+namespace sillwright::support {
+
+// A 24'-0" front with a 16'-0" opening between two piers; nothing to fix.
+Job boatShedFront();
+// The same, in the middle of the work, with the upright bars found elsewhere: one FIX, one ASK, one WATCH.
+Job boatShedFrontSteelMoved();
+// A whole small house: ten walls, two of them meeting at inside corners, doors, windows, a stepped pour line, rods.
+Job ridgeHouse();
+
+} // namespace sillwright::support
