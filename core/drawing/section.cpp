@@ -30,6 +30,7 @@ Drawing drawSection(const SectionInput& input) {
   drawSectionConcrete(pen);
   drawSectionBars(pen);
   drawSectionFraming(pen);
+  drawSectionFlags(pen);
   if (pen.strap)
     drawSectionStrap(pen);
   if (pen.anchor)

@@ -65,7 +65,10 @@ void drawPourLine(SectionPen& pen) {
   } else {
     pen.drawing.line({w.x0, y}, {w.x1, y}, Ink::BladeEdge, 3);
   }
-  pen.note(w.x1 - 8, y - 5, "pour line", 10, Ink::Text, Anchor::End);
+  if (pen.paper)
+    pen.note(pen.x(pen.layout.across.to + pen.layout.wall->forms.inside) + 5, y + 11, "pour line", 10, Ink::Text);
+  else
+    pen.note(w.x1 - 8, y - 5, "pour line", 10, Ink::Text, Anchor::End);
 }
 
 } // namespace

@@ -77,16 +77,6 @@ void noteAnchor(SectionPen& pen, double px) {
   across(pen, a.bottom - 1.2, 0, a.depth, measure(pen, a.depth) + " from the outside face");
 }
 
-void flagFindings(SectionPen& pen) {
-  for (const Finding& finding : pen.input.wall->findings) {
-    if (std::find(finding.pieces.begin(), finding.pieces.end(), pen.input.piece) == finding.pieces.end())
-      continue;
-    const Interval z = overlap(finding.region.z, pen.seen);
-    if (!z.empty())
-      drawFlag(pen.drawing, finding.level, pen.box(finding.region.d, z));
-  }
-}
-
 } // namespace
 
 void SectionPen::note(double px, double py, std::string_view words, double size, Ink ink, Anchor at, Weight weight) {
@@ -108,9 +98,18 @@ void SectionPen::note(double px, double py, std::string_view words, double size,
   drawing.take(std::string(words), texts.back());
 }
 
+// Under the hardware, so that the piece itself stays seen.
+void drawSectionFlags(SectionPen& pen) {
+  for (const Finding& finding : pen.input.wall->findings) {
+    if (std::find(finding.pieces.begin(), finding.pieces.end(), pen.input.piece) == finding.pieces.end())
+      continue;
+    const Interval z = overlap(finding.region.z, pen.seen);
+    if (!z.empty())
+      drawFlag(pen.drawing, finding.level, pen.box(finding.region.d, z));
+  }
+}
+
 void drawSectionNotes(SectionPen& pen) {
-  if (pen.input.piece)
-    flagFindings(pen);
   const double px = pen.x(pen.layout.across.to + pen.layout.wall->forms.inside) + 26;
   if (pen.strap)
     noteStrap(pen, px);

@@ -32,6 +32,7 @@ void drawSectionBars(SectionPen& pen);
 void drawSectionFraming(SectionPen& pen);
 void drawSectionStrap(SectionPen& pen);
 void drawSectionAnchor(SectionPen& pen);
+void drawSectionFlags(SectionPen& pen);
 void drawSectionNotes(SectionPen& pen);
 
 } // namespace sillwright

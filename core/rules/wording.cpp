@@ -157,6 +157,73 @@ std::string escaped(std::string_view text) {
   return out + "\"";
 }
 
+// Where the measure falls short, in words.
+std::string placeWords(const Job& job, const Finding& f) {
+  const std::string other = nameOf(job, f, 1);
+  switch (f.rule) {
+  case R::StrapEdge:
+    return "plate to the edge of the concrete";
+  case R::StrapJoint:
+    return "joint line off the pour line";
+  case R::StrapPair:
+    return "joint not level with " + other;
+  case R::StrapLean:
+  case R::StrapColumn:
+    return other.empty() ? "no column behind it" : "nails past " + other;
+  case R::StrapNailEdge:
+    return "nails near a ply edge of " + other;
+  case R::StrapSeam:
+    return "nail row on the seam of " + other;
+  case R::StrapSteel:
+  case R::BoltSteel:
+    return "beside bar " + other;
+  case R::BoltStrap:
+    return "beside " + other;
+  case R::StrapDepth:
+    return "hook to the bottom of the concrete";
+  case R::StrapBack:
+    return "hook to the inside face";
+  case R::StrapHang:
+    return "hanger on the form board";
+  case R::StrapMissing:
+    return f.variant == 0 ? "left end of the panel" : "right end of the panel";
+  case R::BoltCount:
+    return "piece of sill";
+  case R::BoltEndFar:
+  case R::BoltEndNear:
+    return "bolt to the end of its sill piece";
+  case R::BoltSpacing:
+    return "between " + other + " and " + nameOf(job, f, 0);
+  case R::BoltThird:
+    return "bolt across the sill";
+  case R::BoltEmbed:
+    return "bolt in the concrete";
+  case R::BoltThread:
+    return "thread above the sill";
+  case R::BoltStud:
+    return "under lumber";
+  case R::BoltSplice:
+    return "splice of the sill";
+  case R::WasherSheathing:
+    return "washer to the sheathed edge";
+  case R::WasherSill:
+    return "edge of the sill";
+  case R::WasherColumn:
+    return "washer at " + other;
+  case R::WasherWasher:
+  case R::ColumnOverlap:
+    return "with " + other;
+  case R::ColumnSill:
+    return "foot of the column";
+  case R::BarCover:
+    return "bar to the face of the concrete";
+  case R::PourForm:
+    return "form boards";
+  default:
+    return "in opening " + other;
+  }
+}
+
 const LimitRow* limitRow(const Job& job, const Finding& f) {
   const LimitRow* best = nullptr;
   for (const LimitRow& row : limitTable()) {
@@ -170,7 +237,7 @@ const LimitRow* limitRow(const Job& job, const Finding& f) {
 
 std::string sourceText(const Source& source) {
   if (source.document.empty())
-    return std::string(words(source.status));
+    return source.status == Status::Type ? "hardware type" : std::string(words(source.status));
   const std::string document(source.document);
   return source.status == Status::Published ? document : document + " (" + std::string(words(source.status)) + ")";
 }
@@ -238,6 +305,8 @@ std::string message(const Job& job, const Finding& f) {
   text.append(" ").append(nameOf(job, f, 0));
   if (f.pieces.size() > 1)
     text.append(" and ").append(nameOf(job, f, 1));
+  if (isOverlap(f.rule) && f.level == Level::Fix)
+    return text.append(": by ").append(measureWords(job, std::abs(f.measured), 0)).append(".");
   text.append(": ").append(row.measure).append(" ");
   const bool count = f.unit == Unit::Count;
   text += count ? number(f.measured) : measureWords(job, f.measured, f.limit);
@@ -246,9 +315,10 @@ std::string message(const Job& job, const Finding& f) {
 }
 
 std::string whereabouts(const Job& job, const Finding& f) {
-  const Point3 at = middleOf(f.region);
-  return std::string("at ") + printLength(at.s, job.units) + ", " + length(job, std::abs(at.z)) +
-         (at.z < 0 ? " under the pour line" : " above the pour line");
+  const WallLine* wall = job.walls.find(f.wall);
+  const auto own = wall && !f.pieces.empty() ? stationOf(*wall, f.pieces.front()) : std::nullopt;
+  const double station = own ? *own : f.region.s.middle();
+  return placeWords(job, f) + ", at " + printLength(station, job.units);
 }
 
 std::string correctionShort(const Job& job, const Finding& f) {

@@ -85,8 +85,7 @@ private:
 
   void column(double centre, const MakeUp& makeUp, ColumnRole role) {
     const bool trimmer = role == ColumnRole::Trimmer;
-    wall_.columns.push_back({takeId(job_), mark(trimmer ? "T" : "C", trimmer ? marks_.trimmer : marks_.column), centre,
-                             makeUp, role, 0, ""});
+    wall_.columns.push_back({takeId(job_), trimmer ? "T" : "C", centre, makeUp, role, 0, ""});
   }
 
   void columns() {
@@ -108,6 +107,8 @@ private:
       }
     std::sort(wall_.columns.begin(), wall_.columns.end(),
               [](const Column& a, const Column& b) { return a.station < b.station; });
+    for (Column& each : wall_.columns)
+      each.mark += std::to_string(each.role == ColumnRole::Trimmer ? marks_.trimmer++ : marks_.column++);
   }
 
   const Column* nearestColumn(double s, double within) const {

@@ -251,6 +251,8 @@ void MainWindow::showWords() {
   fromInside_->setChecked(elevation_->fromInside());
   const QString state = files_->unsaved() ? tr("not saved") : files_->path().isEmpty() ? tr("new") : tr("saved");
   jobWords_->setText(tr("%1 · %2").arg(files_->shortName(), state));
+  menuBar()->setCornerWidget(jobWords_); // lays the corner out again for the new words
+  jobWords_->show();
   setWindowTitle(tr("%1[*] - Sillwright").arg(files_->shortName()));
   setWindowModified(files_->unsaved());
   actions_->update();
