@@ -57,7 +57,8 @@ struct Cell {
 
 void drawCell(Drawing& page, const Cell& cell, double x0, double x1, double y0) {
   const double room = x1 - x0 - 12;
-  head(page, {x0 + 6, y0 + 13}, cell.english, cell.spanish, smallSize);
+  const bool both = textWidth(cell.english, smallSize) + textWidth(cell.spanish, smallSize) + smallSize < room;
+  head(page, {x0 + 6, y0 + 13}, cell.english, both ? cell.spanish : std::string_view(), smallSize);
   const auto fitted = [room](const std::string& text, double size) {
     const double wide = textWidth(text, size);
     return wide > room ? size * room / wide : size;

@@ -1,0 +1,322 @@
+// Gestures without a window: the hand presses, drags, lets go, and anything may come in between.
+#include <gtest/gtest.h>
+
+#include <functional>
+#include <memory>
+#include <random>
+
+#include "core/edit/operations.h"
+#include "core/gesture/workbench.h"
+#include "tests/support/generate_job.h"
+#include "tests/support/sample_jobs.h"
+
+namespace sillwright {
+namespace {
+
+PointerAt pointerAt(double s, double z = 6) {
+  PointerAt pointer;
+  pointer.at = {s, 0, z};
+  return pointer;
+}
+
+PieceRef pieceNamed(const Workbench& bench, const std::string& mark) {
+  const WallLine& wall = *bench.job().walls.find(bench.session().wall());
+  PieceRef ref;
+  forEachList(wall, [&](const auto& list) {
+    for (const auto& item : list)
+      if (item.mark == mark)
+        ref = {wall.id, item.id};
+  });
+  return ref;
+}
+
+double stationOf(const Workbench& bench, const std::string& mark) {
+  const PieceRef ref = pieceNamed(bench, mark);
+  return *stationOf(*bench.job().walls.find(ref.wall), ref.piece);
+}
+
+PointerAt on(const Workbench& bench, const std::string& mark, HitArea::Part part = HitArea::Part::Body) {
+  PointerAt pointer = pointerAt(stationOf(bench, mark));
+  HitArea hit;
+  hit.piece = pieceNamed(bench, mark);
+  hit.part = part;
+  pointer.hit = hit;
+  return pointer;
+}
+
+std::unique_ptr<Workbench> shed() { return std::make_unique<Workbench>(support::boatShedFront()); }
+
+TEST(Workbench, aDragIsOneNamedStepAndFindingsFollowIt) {
+  const auto bench = shed();
+  EXPECT_EQ(bench->checker().counts().fix, 0);
+  bench->press(on(*bench, "S1"));
+  bench->drag(pointerAt(1.5));
+  EXPECT_GT(bench->checker().counts().fix, 0) << "too near the end while in hand";
+  ASSERT_TRUE(bench->inHand());
+  EXPECT_EQ(stationOf(*bench, "S1"), 1.5);
+  bench->drag(pointerAt(2.25));
+  bench->release(pointerAt(2.25));
+  EXPECT_FALSE(bench->inHand());
+  EXPECT_EQ(bench->session().history().undoName(), "Move strap S1 1/2\" left");
+  bench->session().undo();
+  EXPECT_EQ(stationOf(*bench, "S1"), 2.75);
+  EXPECT_EQ(bench->checker().counts().fix, 0);
+  EXPECT_FALSE(bench->session().history().canUndo());
+}
+
+TEST(Workbench, snapsToTheColumnUnlessAltIsHeld) {
+  const auto bench = shed();
+  bench->press(on(*bench, "S1"));
+  bench->drag(pointerAt(1.5));
+  bench->drag(pointerAt(2.6));
+  EXPECT_EQ(stationOf(*bench, "S1"), 2.75);
+  EXPECT_EQ(bench->inHand()->snap, SnapReason::ColumnCentre);
+  PointerAt free = pointerAt(2.6);
+  free.keys.alt = true;
+  bench->drag(free);
+  EXPECT_NEAR(stationOf(*bench, "S1"), 2.6, 1.0 / 64);
+}
+
+TEST(Workbench, nothingLeavesTheWall) {
+  const auto bench = shed();
+  for (const char* mark : {"S1", "B1", "C1", "P1", "O1"}) {
+    bench->press(on(*bench, mark));
+    bench->drag(pointerAt(-500));
+    bench->release(pointerAt(-500));
+    EXPECT_GE(stationOf(*bench, mark), 0) << mark;
+    bench->press(on(*bench, mark));
+    bench->drag(pointerAt(5000));
+    bench->release(pointerAt(5000));
+    EXPECT_LE(stationOf(*bench, mark), 288) << mark;
+  }
+}
+
+TEST(Workbench, aTypedLengthSetsTheStationWhileDraggingAndAtRest) {
+  const auto bench = shed();
+  bench->press(on(*bench, "B2"));
+  bench->drag(pointerAt(25));
+  for (const char32_t c : std::u32string(U"1'-10 1/2\"\r"))
+    EXPECT_TRUE(bench->typeKey(c));
+  EXPECT_FALSE(bench->inHand());
+  EXPECT_EQ(stationOf(*bench, "B2"), 22.5);
+  bench->release(pointerAt(25));
+  EXPECT_EQ(stationOf(*bench, "B2"), 22.5);
+  for (const char32_t c : std::u32string(U"21\r"))
+    EXPECT_TRUE(bench->typeKey(c));
+  EXPECT_EQ(stationOf(*bench, "B2"), 21);
+  for (const char32_t c : std::u32string(U"99'\r"))
+    EXPECT_TRUE(bench->typeKey(c));
+  EXPECT_NE(bench->typedProblem().find("outside the wall"), std::string::npos);
+  EXPECT_EQ(stationOf(*bench, "B2"), 21);
+}
+
+TEST(Workbench, theEndOfAnOpeningTakesItsStepAlong) {
+  const auto bench = shed();
+  PointerAt end = on(*bench, "O1", HitArea::Part::FromEnd);
+  end.at.s = 48;
+  bench->press(end);
+  bench->drag(pointerAt(60));
+  bench->release(pointerAt(60));
+  const WallLine& wall = *bench->job().walls.find(bench->session().wall());
+  EXPECT_EQ(wall.openings[0].from, 60);
+  EXPECT_EQ(wall.openings[0].to, 240);
+  EXPECT_EQ(wall.steps[0].from, 60);
+}
+
+TEST(Workbench, everythingOfTheShelfCanBePutDownAndTakenBack) {
+  const auto bench = shed();
+  const Job before = bench->job();
+  for (const ShelfItem& item : bench->shelf()) {
+    const double station = item.kind == PieceKind::Sill ? 100 : 30;
+    if (!bench->placeAt(item.key, station)) {
+      EXPECT_TRUE(bench->job() == before) << item.key;
+      continue;
+    }
+    EXPECT_EQ(bench->session().selection().size(), 1u) << item.key;
+    EXPECT_TRUE(bench->session().history().canUndo());
+    bench->session().undo();
+    EXPECT_TRUE(bench->job() == before) << item.key;
+    EXPECT_FALSE(bench->session().history().canUndo());
+  }
+}
+
+TEST(Workbench, aBoltPutUnderAPanelSatisfiesWasherAndMiddleThird) {
+  const auto bench = shed();
+  const std::size_t before = bench->job().walls[0].bolts.size();
+  for (const ShelfItem& item : bench->shelf())
+    if (item.kind == PieceKind::Bolt) {
+      ASSERT_TRUE(bench->placeAt(item.key, 29));
+      break;
+    }
+  ASSERT_EQ(bench->job().walls[0].bolts.size(), before + 1);
+  const Id placed = bench->session().selection().front().piece;
+  for (const Finding& finding : bench->wall()->findings)
+    if (!finding.pieces.empty() && finding.pieces.front() == placed) {
+      EXPECT_TRUE(finding.rule != RuleId::WasherSheathing && finding.rule != RuleId::BoltThird &&
+                  finding.rule != RuleId::BoltThread)
+          << static_cast<int>(finding.rule);
+    }
+}
+
+TEST(Workbench, theFixButtonPutsItRightAsOneStep) {
+  Workbench bench(support::boatShedFrontSteelMoved());
+  ASSERT_EQ(bench.checker().counts().fix, 1);
+  bench.applyCorrection(bench.wall()->findings.front());
+  EXPECT_EQ(bench.checker().counts().fix, 0);
+  EXPECT_TRUE(bench.session().undo());
+  EXPECT_EQ(bench.checker().counts().fix, 1);
+}
+
+TEST(Workbench, aFrameChecksOneWallHoweverManyThereAre) {
+  for (const std::size_t pieces : {100u, 4000u}) {
+    Workbench bench(generateJob(3, pieces));
+    const WallLine& wall = *bench.job().walls.find(bench.session().wall());
+    PointerAt pointer = pointerAt(wall.bolts.front().station);
+    HitArea hit;
+    hit.piece = {wall.id, wall.bolts.front().id};
+    pointer.hit = hit;
+    bench.press(pointer);
+    pointer.at.s += 3;
+    bench.drag(pointer);
+    EXPECT_EQ(bench.checker().lastChecked(), 1u);
+  }
+}
+
+// ---- every gesture against everything that can come in between ---------------------------------------------------------
+struct Gesture {
+  const char* name;
+  std::function<void(Workbench&)> begin; // pressed and dragged: something is in hand
+};
+struct Between {
+  const char* name;
+  std::function<void(std::unique_ptr<Workbench>&)> happen;
+  bool sameJob = true; // the job must be as it was before the gesture
+};
+
+std::vector<Gesture> gestures() {
+  const auto held = [](const char* mark, HitArea::Part part) {
+    return [mark, part](Workbench& bench) {
+      PointerAt pointer = on(bench, mark, part);
+      bench.press(pointer);
+      bench.drag(pointerAt(pointer.at.s + 7));
+      bench.drag(pointerAt(pointer.at.s + 9));
+    };
+  };
+  return {{"move", held("B2", HitArea::Part::Body)},
+          {"resize", held("O1", HitArea::Part::ToEnd)},
+          {"band",
+           [](Workbench& bench) {
+             bench.press(pointerAt(10, 40));
+             bench.drag(pointerAt(60, -10));
+           }},
+          {"corner",
+           [](Workbench& bench) {
+             PointerAt pointer;
+             pointer.canvas = CanvasKind::Plan;
+             const Corner& corner = bench.job().corners->at(2);
+             pointer.plan = corner.at;
+             HitArea hit;
+             hit.piece = {bench.job().walls[1].id, corner.id};
+             hit.part = HitArea::Part::Corner;
+             pointer.hit = hit;
+             bench.press(pointer);
+             pointer.plan.x += 20;
+             bench.drag(pointer);
+           }},
+          {"place",
+           [](Workbench& bench) { bench.beginPlace(bench.shelf().front().key, pointerAt(30)); }},
+          {"section", [](Workbench& bench) {
+             PointerAt pointer = on(bench, "B2");
+             pointer.canvas = CanvasKind::Section;
+             bench.press(pointer);
+             pointer.at.d += 1;
+             bench.drag(pointer);
+           }}};
+}
+
+std::vector<Between> betweens() {
+  return {{"undo", [](auto& bench) { bench->session().undo(); }},
+          {"redo", [](auto& bench) { bench->session().redo(); }},
+          {"escape", [](auto& bench) { bench->cancel(); }},
+          {"delete", [](auto& bench) { bench->removeSelected(); }, false},
+          {"another job", [](auto& bench) { bench->session().open(newJob()); }, false},
+          {"another gesture", [](auto& bench) { bench->press(pointerAt(100, 70)); }},
+          {"close", [](auto& bench) { bench = nullptr; }, false}};
+}
+
+TEST(Workbench, everyGestureSurvivesEverythingThatComesInBetween) {
+  for (const Gesture& gesture : gestures())
+    for (const Between& between : betweens()) {
+      SCOPED_TRACE(std::string(gesture.name) + " and " + between.name);
+      auto bench = shed();
+      const Job before = bench->job();
+      gesture.begin(*bench);
+      between.happen(bench);
+      if (!bench)
+        continue;
+      bench->drag(pointerAt(200));
+      bench->release(pointerAt(200));
+      bench->dropPlace(pointerAt(200));
+      EXPECT_FALSE(bench->session().previewing());
+      EXPECT_FALSE(bench->inHand());
+      if (between.sameJob) {
+        EXPECT_TRUE(bench->job() == before);
+        EXPECT_FALSE(bench->session().history().canUndo());
+      }
+    }
+}
+
+TEST(Workbench, randomHandsNeverBreakIt) {
+  std::mt19937 random(11);
+  const auto bench = shed();
+  const auto number = [&](int n) { return static_cast<int>(random() % static_cast<unsigned>(n)); };
+  for (int i = 0; i < 3000; ++i) {
+    PointerAt pointer = pointerAt(number(320) - 16, number(120) - 30);
+    pointer.keys = {number(4) == 0, number(4) == 0, number(4) == 0};
+    const auto pieces = bench->wall() ? piecesOf(*bench->wall()->layout.wall) : std::vector<Id>{};
+    if (number(2) && !pieces.empty()) {
+      HitArea hit;
+      hit.piece = {bench->session().wall(), pieces[static_cast<std::size_t>(number(static_cast<int>(pieces.size())))]};
+      hit.part = static_cast<HitArea::Part>(number(3));
+      pointer.hit = hit;
+    }
+    switch (number(9)) {
+    case 0:
+      bench->press(pointer);
+      break;
+    case 1:
+    case 2:
+      bench->drag(pointer);
+      break;
+    case 3:
+      bench->release(pointer);
+      break;
+    case 4:
+      bench->session().undo();
+      break;
+    case 5:
+      bench->session().redo();
+      break;
+    case 6:
+      bench->nudge(number(3) - 1, 0);
+      break;
+    case 7:
+      bench->typeKey(U"0123456789'\r\b"[number(13)]);
+      break;
+    default:
+      if (number(6) == 0)
+        bench->removeSelected();
+      else
+        bench->selectNext(number(2) == 0);
+    }
+  }
+  bench->cancel();
+  // What is left is what a full check of it says.
+  Counts full;
+  for (const auto& wall : checkAll(bench->job()))
+    full += wall->counts;
+  EXPECT_EQ(bench->checker().counts(), full);
+}
+
+} // namespace
+} // namespace sillwright
