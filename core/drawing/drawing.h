@@ -44,6 +44,7 @@ struct TextStyle {
   double turn = 0;        // degrees counterclockwise on the page about the anchor point
   Ink halo = Ink::None;   // ground painted around the letters
   double haloWidth = 2.5; // pt, whole width of the halo's stroke
+  bool operator==(const TextStyle&) const = default;
 };
 
 struct Bounds {

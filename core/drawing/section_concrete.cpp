@@ -66,7 +66,7 @@ void drawPourLine(SectionPen& pen) {
     pen.drawing.line({w.x0, y}, {w.x1, y}, Ink::BladeEdge, 3);
   }
   if (pen.paper)
-    pen.note(pen.x(pen.layout.across.to + pen.layout.wall->forms.inside) + 5, y + 11, "pour line", 10, Ink::Text);
+    pen.note(pen.x(-pen.layout.wall->forms.outside) - 6, y + 12, "pour line", 10, Ink::Text, Anchor::End);
   else
     pen.note(w.x1 - 8, y - 5, "pour line", 10, Ink::Text, Anchor::End);
 }

@@ -5,6 +5,8 @@
 #include "core/drawing/hatch.h"
 #include "core/drawing/section_pen.h"
 #include "core/geometry/clearance.h"
+#include "core/rules/limits.h"
+#include "core/rules/thread_stack.h"
 
 namespace sillwright {
 
@@ -57,6 +59,43 @@ void listClearances(SectionPen& pen, double px, double py) {
     pen.note(px, py, "bar " + bar->bar->mark + " · " + (distance < 0 ? "touches" : measure(pen, distance)), 10,
              Ink::Text);
   }
+}
+
+// What the thread must hold, from the threads past the nut down to the sill, and what is there.
+void listStack(SectionPen& pen, double px, double py) {
+  const AnchorBody& anchor = *pen.anchor;
+  if (anchor.isRod || !anchor.sillPiece)
+    return;
+  const double standout = resolve(*pen.input.job->limits)[LimitKey::BoltStandoutThreads];
+  const auto stack = threadStack(*anchor.boltType, pen.layout.sills[*anchor.sillPiece].box.z.length(), anchor.washer,
+                                 anchor.bolt->cutWasher, standout);
+  if (!stack)
+    return;
+  const double needed = neededProjection(*stack), there = anchor.top - anchor.pour;
+  std::vector<std::pair<const char*, double>> rows{{"threads past", stack->standout}, {"nut", stack->nut}};
+  if (stack->cutWasher > 0)
+    rows.push_back({"cut washer", stack->cutWasher});
+  if (stack->plateWasher > 0)
+    rows.push_back({"plate washer", stack->plateWasher});
+  if (stack->sill > 0)
+    rows.push_back({"sill", stack->sill});
+  rows.push_back({"needed", needed});
+  rows.push_back({"there", there});
+  pen.note(px, py, "stack on the thread", 10, Ink::Text2, Anchor::Start, Weight::Bold);
+  for (const auto& [name, inches] : rows) {
+    py += 13;
+    pen.note(px, py, std::string(name) + " · " + measure(pen, inches), 10, Ink::Text);
+  }
+  const double spare = there - needed;
+  pen.note(px, py + 13, spare < 0 ? "short by " + measure(pen, -spare) : "spare · " + measure(pen, spare), 10, Ink::Text,
+           Anchor::Start, Weight::Bold);
+}
+
+// Above the bolt where there is room, else at `below`.
+double stackTop(const SectionPen& pen, double below) {
+  constexpr double tall = 9 * 13 + 16;
+  const double above = pen.y(pen.anchor->top) - tall;
+  return above > pen.input.window.y0 + 20 ? above : below;
 }
 
 void noteStrap(SectionPen& pen, double px) {
@@ -118,6 +157,8 @@ void drawSectionNotes(SectionPen& pen) {
   const double low = pen.strap ? pen.strap->depthOfHook.from : pen.anchor ? pen.anchor->bottom : pen.pour;
   if (pen.strap || pen.anchor)
     listClearances(pen, px + 6, pen.y(low) + 40);
+  if (pen.anchor)
+    listStack(pen, px + 6, stackTop(pen, pen.y(low) + 100));
   const WallLine& wall = *pen.layout.wall;
   if (wall.formTop > 0)
     pen.note(pen.x(-wall.forms.outside) - 6, pen.y(pen.pour + wall.formTop) - 3,
