@@ -61,6 +61,8 @@ void listClearances(SectionPen& pen, double px, double py) {
   }
 }
 
+constexpr double stackLead = 12; // pt from line to line of the stack
+
 // What the thread must hold, from the threads past the nut down to the sill, and what is there.
 void listStack(SectionPen& pen, double px, double py) {
   const AnchorBody& anchor = *pen.anchor;
@@ -80,22 +82,21 @@ void listStack(SectionPen& pen, double px, double py) {
   if (stack->sill > 0)
     rows.push_back({"sill", stack->sill});
   rows.push_back({"needed", needed});
-  rows.push_back({"there", there});
   pen.note(px, py, "stack on the thread", 10, Ink::Text2, Anchor::Start, Weight::Bold);
   for (const auto& [name, inches] : rows) {
-    py += 13;
+    py += stackLead;
     pen.note(px, py, std::string(name) + " · " + measure(pen, inches), 10, Ink::Text);
   }
   const double spare = there - needed;
-  pen.note(px, py + 13, spare < 0 ? "short by " + measure(pen, -spare) : "spare · " + measure(pen, spare), 10, Ink::Text,
-           Anchor::Start, Weight::Bold);
+  pen.note(px, py + stackLead,
+           "there · " + measure(pen, there) + (spare < 0 ? ", short by " : ", spare ") + measure(pen, std::abs(spare)), 10,
+           Ink::Text, Anchor::Start, Weight::Bold);
 }
 
 // Above the bolt where there is room, else at `below`.
 double stackTop(const SectionPen& pen, double below) {
-  constexpr double tall = 9 * 13 + 16;
-  const double above = pen.y(pen.anchor->top) - tall;
-  return above > pen.input.window.y0 + 20 ? above : below;
+  const double above = pen.y(pen.anchor->top) - 7 * stackLead - 6; // base line of the first of eight lines
+  return above > pen.input.window.y0 + 9 ? above : below;
 }
 
 void noteStrap(SectionPen& pen, double px) {
