@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "app/command_parts.h"
+#include "core/store/json_tree.h"
 
 namespace sillwright {
 
@@ -15,19 +16,9 @@ int refuse(const Problem& problem) {
 }
 
 std::string jsonText(std::string_view text) {
-  std::string out = "\"";
-  for (const char c : text) {
-    if (c == '"' || c == '\\')
-      out += '\\';
-    if (static_cast<unsigned char>(c) < 0x20) {
-      char code[8];
-      std::snprintf(code, sizeof code, "\\u%04x", static_cast<unsigned>(static_cast<unsigned char>(c)));
-      out += code;
-      continue;
-    }
-    out += c;
-  }
-  return out + "\"";
+  std::string out;
+  appendQuoted(out, text);
+  return out;
 }
 
 std::string shortest(double value) {

@@ -127,9 +127,12 @@ TEST(Workbench, everythingOfTheShelfCanBePutDownAndTakenBack) {
   const auto bench = shed();
   const Job before = bench->job();
   for (const ShelfItem& item : bench->shelf()) {
-    const double station = item.kind == PieceKind::Sill ? 100 : 30;
-    if (!bench->placeAt(item.key, station)) {
+    // Sills and panels are full at the front, a rod needs a column near: those are refused, and nothing stays of them.
+    const bool refused = item.kind == PieceKind::Sill || item.kind == PieceKind::Panel || item.kind == PieceKind::Rod;
+    EXPECT_EQ(bench->placeAt(item.key, 30), !refused) << item.key;
+    if (refused) {
       EXPECT_TRUE(bench->job() == before) << item.key;
+      EXPECT_FALSE(bench->session().previewing()) << item.key;
       continue;
     }
     EXPECT_EQ(bench->session().selection().size(), 1u) << item.key;
