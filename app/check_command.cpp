@@ -1,12 +1,14 @@
 #include "app/command_parts.h"
 
 #include <algorithm>
+#include <array>
 #include <atomic>
 #include <iostream>
 #include <optional>
 #include <thread>
 #include <vector>
 
+#include "core/model/lookup.h"
 #include "core/rules/checker.h"
 #include "core/rules/wording.h"
 #include "core/store/files.h"
@@ -58,10 +60,27 @@ std::vector<CheckedJob> checkFiles(const std::vector<std::string>& paths) {
   return results;
 }
 
+// An object on one line; its fields are a promise to other programs.
+std::string findingJson(const Job& job, const Finding& f) {
+  std::string pieces;
+  for (const Id piece : f.pieces) {
+    const std::string mark = markOf(job, {f.wall, piece});
+    pieces += (pieces.empty() ? "" : ", ") + jsonText(mark.empty() ? "#" + std::to_string(piece.value) : mark);
+  }
+  constexpr std::array units{"in", "count", "ratio"};
+  const Point3 at = middleOf(f.region);
+  return "{\"rule\": " + jsonText(rule(f.rule).name) + ", \"level\": " + jsonText(word(f.level)) +
+         ", \"wall\": " + jsonText(markOf(job, {f.wall, {}})) + ", \"pieces\": [" + pieces +
+         "], \"measured\": " + shortest(f.measured) + ", \"limit\": " + shortest(f.limit) + ", \"unit\": " +
+         jsonText(units[static_cast<std::size_t>(f.unit)]) + ", \"label\": " + jsonText(label(job, f)) +
+         ", \"message\": " + jsonText(message(job, f)) + ", \"source\": " + jsonText(sourceWords(job, f)) +
+         ", \"at\": {\"s\": " + shortest(at.s) + ", \"d\": " + shortest(at.d) + ", \"z\": " + shortest(at.z) + "}}";
+}
+
 std::string checkJson(const CheckedJob& checked) {
   std::string out = "{\"job\": " + jsonText(checked.path) + ", \"findings\": [";
   for (std::size_t i = 0; i < checked.findings.size(); ++i)
-    out += (i == 0 ? "\n  " : ",\n  ") + json(checked.job, checked.findings[i]);
+    out += (i == 0 ? "\n  " : ",\n  ") + findingJson(checked.job, checked.findings[i]);
   return out + (checked.findings.empty() ? "]" : "\n]") + ", \"counts\": {\"FIX\": " +
          std::to_string(checked.counts.fix) + ", \"ASK\": " + std::to_string(checked.counts.ask) +
          ", \"WATCH\": " + std::to_string(checked.counts.watch) + "}}";

@@ -26,7 +26,5 @@ std::string correctionWords(const Job& job, const Finding& finding);
 std::string correctionShort(const Job& job, const Finding& finding);
 // Document and clause, or "common practice", and whether the job overrides it.
 std::string sourceWords(const Job& job, const Finding& finding);
-// One entry a finding, as in `check --json` (an object, one line).
-std::string json(const Job& job, const Finding& finding);
 
 } // namespace sillwright

@@ -1,0 +1,60 @@
+#include "core/rules/word_parts.h"
+
+#include <array>
+#include <charconv>
+#include <cmath>
+
+#include "core/model/layout.h"
+#include "core/model/lookup.h"
+
+namespace sillwright {
+
+std::string nameOf(const Job& job, const Finding& f, std::size_t i) {
+  if (i >= f.pieces.size())
+    return {};
+  const std::string mark = markOf(job, {f.wall, f.pieces[i]});
+  return mark.empty() ? std::string("#").append(std::to_string(f.pieces[i].value)) : mark;
+}
+
+std::string numberWords(double value) {
+  std::array<char, 32> text{};
+  const double rounded = std::round(value * 1e9) / 1e9 + 0.0;
+  const auto end = std::to_chars(text.data(), text.data() + text.size(), rounded).ptr;
+  return {text.data(), end};
+}
+
+// Finer and finer until the measure no longer reads like the limit it misses.
+std::string measureWords(const Job& job, double value, double limit) {
+  for (const int denominator : {16, 32, 64}) {
+    const std::string text = printMeasure(value, job.units, denominator);
+    if (text != printMeasure(limit, job.units, denominator))
+      return text;
+  }
+  const bool metric = job.units == LengthStyle::Millimetres;
+  return numberWords(metric ? value * 25.4 : value) + (metric ? " mm" : "\"");
+}
+
+std::string lengthWords(const Job& job, double value) {
+  return printMeasure(value, job.units);
+}
+
+std::string edgeWords(const Finding& finding) {
+  const std::string side = finding.variant % 2 == 0 ? "left" : "right";
+  switch (static_cast<ConcreteFace::Kind>(finding.variant / 2)) {
+  case ConcreteFace::Kind::End:
+    return "the " + side + " end of the concrete";
+  case ConcreteFace::Kind::Corner:
+    return "the corner on its " + side;
+  case ConcreteFace::Kind::Step:
+    return "the step on its " + side;
+  }
+  return {};
+}
+
+std::string faceWords(const Finding& finding) {
+  constexpr std::array faces{"the left end", "the right end", "the outside face",
+                             "the inside face", "the top", "the bottom"};
+  return finding.variant < faces.size() ? std::string(faces[finding.variant]) + " of the concrete" : std::string();
+}
+
+} // namespace sillwright
