@@ -53,18 +53,9 @@ void strapAbove(Scene& scene, const StrapBody& strap) {
   scene.drawing.line({joint.x0 - 4, y}, {joint.x1 + 4, y}, inkOf(scene, strap.id, Ink::Steel), 2.2);
 }
 
-// The hook leg seen from its end: a cross points away (inward, seen from outside), a dot comes toward you.
 void hookEnd(Scene& scene, const AnchorBody& anchor, bool away, Ink edge) {
   const Point2 at{scene.x(anchor.station), scene.y(anchor.bottom + anchor.diameter / 2)};
-  const double r = std::max(shankWidth(scene, anchor) * 0.78, 3.0);
-  scene.drawing.disc(at, r, Ink::Concrete);
-  scene.drawing.ring(at, r, edge, 1.1);
-  const double q = r * 0.707;
-  const Segment2 cross[] = {{{at.x - q, at.y - q}, {at.x + q, at.y + q}}, {{at.x - q, at.y + q}, {at.x + q, at.y - q}}};
-  if (away)
-    scene.drawing.segments(cross, edge, 0.9);
-  else
-    scene.drawing.disc(at, std::max(1.0, r * 0.4), edge);
+  drawHookEnd(scene.drawing, at, std::max(shankWidth(scene, anchor) * 0.78, 3.0), away, edge);
 }
 
 void footAlong(Scene& scene, const AnchorBody& anchor, Ink edge) {

@@ -16,6 +16,8 @@ Drawing drawSection(const SectionInput& input) {
   pen.paper = input.medium == Medium::Paper;
   pen.pour = pourAt(layout, input.station);
   pen.seen = {input.view.z(input.window.y1), input.view.z(input.window.y0)};
+  if (pen.paper) // a cut of one piece on a sheet stops where there is nothing more to say
+    pen.seen = overlap(pen.seen, heightsOfCut(*input.wall, input.piece));
   for (const StrapBody& strap : layout.straps)
     if (input.piece && strap.id == input.piece)
       pen.strap = &strap;
@@ -36,25 +38,41 @@ Drawing drawSection(const SectionInput& input) {
   if (pen.anchor)
     drawSectionAnchor(pen);
   drawSectionNotes(pen);
+  drawSectionLists(pen);
+  if (input.labels)
+    drawSectionFlagLabels(pen);
   return drawing;
 }
 
-SectionView fitSection(const CheckedWall& wall, Id piece, const Bounds& window) {
+constexpr double stackRoom = 128; // pt above a bolt for the list of what its thread must hold
+
+Interval heightsOfCut(const CheckedWall& wall, Id piece) {
   const WallLayout& layout = wall.layout;
-  Interval z{layout.bottom - 2, layout.pour.empty() ? 0 : layout.pour.front().height + 12};
+  constexpr double belowFooting = 4; // in; for its width
+  Interval z{layout.bottom - belowFooting, layout.pour.empty() ? 0 : layout.pour.front().height + 12};
   for (const StrapBody& strap : layout.straps)
     if (piece && strap.id == piece)
       z.to = strap.plate.z.to + 2;
   for (const AnchorBody& anchor : layout.anchors)
     if (piece && anchor.id == piece)
       z = {anchor.bottom - 4, anchor.top + 2};
+  return z;
+}
+
+SectionView fitSection(const CheckedWall& wall, Id piece, const Bounds& window) {
+  const WallLayout& layout = wall.layout;
+  const Interval z = heightsOfCut(wall, piece);
   const double left = 92;   // form heights
   const double right = 140; // dimensions and lists
-  const double title = 20;
+  double title = 20;
   const double wide = layout.across.length() + layout.wall->forms.outside + layout.wall->forms.inside;
   SectionView view;
   view.scale = std::clamp(std::min((window.y1 - window.y0 - title - 8) / z.length(),
                                    (window.x1 - window.x0 - left - right) / wide), 1.0, 24.0);
+  const bool isAnchor = std::any_of(layout.anchors.begin(), layout.anchors.end(),
+                                    [&](const AnchorBody& anchor) { return anchor.id == piece; });
+  if (isAnchor && z.length() * view.scale + stackRoom < window.y1 - window.y0)
+    title = stackRoom - 8;
   view.origin.x = window.x0 + left + layout.wall->forms.outside * view.scale;
   view.origin.y = window.y0 + title + z.to * view.scale;
   return view;

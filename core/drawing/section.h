@@ -15,9 +15,12 @@ struct SectionInput {
   Medium medium = Medium::Screen;
   Bounds window;
   bool title = true;  // the line that says what is cut
+  bool labels = true; // of the flags
 };
 
 Drawing drawSection(const SectionInput& input);
+// The heights that a cut through a piece has to show.
+Interval heightsOfCut(const CheckedWall& wall, Id piece);
 SectionView fitSection(const CheckedWall& wall, Id piece, const Bounds& window);
 
 } // namespace sillwright

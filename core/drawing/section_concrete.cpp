@@ -38,9 +38,32 @@ void drawEarthBeside(SectionPen& pen) {
     const Bounds b = pen.box(d, {foot, l.stemBottom});
     const Polygon2 earth = rectangle(b.x0, b.y0, b.x1, b.y1);
     pen.drawing.fill(earth, Ink::Earth);
+    pen.lines.push_back(b);
     drawEarth(pen.drawing, earth, {pen.x(0), pen.y(l.stemBottom)});
     pen.drawing.line({b.x0, b.y0}, {b.x1, b.y0}, Ink::EarthLine, 1);
   }
+}
+
+// What goes on past a level ends in a break there, not in an edge.
+void drawBreak(SectionPen& pen, double x0, double x1, double y, Ink ink) {
+  const double middle = (x0 + x1) / 2;
+  const Polygon2 line{{x0 - 8, y},         {middle - 6, y}, {middle - 2, y - 6},
+                      {middle + 2, y + 5}, {middle + 6, y}, {x1 + 8, y}};
+  pen.drawing.polyline(line, ink, 0.8);
+}
+
+// Concrete that goes on below the window ends in a break, not in an edge.
+void drawCutEdges(SectionPen& pen, const Polygon2& outline) {
+  const double foot = pen.seen.from;
+  if (foot <= pen.layout.bottom)
+    return pen.drawing.loop(outline, Ink::ConcreteLine, 1.5);
+  const auto lowest = std::max_element(outline.begin(), outline.end(), [](auto a, auto b) { return a.y < b.y; })->y;
+  Polygon2 open = outline;
+  while (open.back().y < lowest - 1e-9 || open.front().y >= lowest - 1e-9) // begin with the left foot
+    std::rotate(open.begin(), open.begin() + 1, open.end());
+  std::rotate(open.begin(), open.end() - 1, open.end());
+  pen.drawing.polyline(open, Ink::ConcreteLine, 1.5);
+  drawBreak(pen, open.front().x, open.back().x, lowest - 1.5, Ink::ConcreteLine);
 }
 
 void drawForms(SectionPen& pen) {
@@ -78,7 +101,7 @@ void drawSectionConcrete(SectionPen& pen) {
   const Polygon2 outline = cutOutline(pen);
   pen.drawing.fill(outline, Ink::Concrete);
   drawConcrete(pen.drawing, outline, {pen.x(0), pen.y(pen.pour)});
-  pen.drawing.loop(outline, Ink::ConcreteLine, 1.5);
+  drawCutEdges(pen, outline);
   drawForms(pen);
   drawPourLine(pen);
 }
@@ -92,7 +115,10 @@ void drawSectionBars(SectionPen& pen) {
       if (s < std::min(c.a.s, c.b.s) || s > std::max(c.a.s, c.b.s))
         continue;
       const double part = run == 0 ? 0 : (s - c.a.s) / run;
-      const Point2 at{pen.x(c.a.d + (c.b.d - c.a.d) * part), pen.y(c.a.z + (c.b.z - c.a.z) * part)};
+      const double z = c.a.z + (c.b.z - c.a.z) * part;
+      if (!pen.seen.contains(z))
+        continue;
+      const Point2 at{pen.x(c.a.d + (c.b.d - c.a.d) * part), pen.y(z)};
       const double radius = std::max(c.radius * pen.input.view.scale, 1.8);
       pen.drawing.disc(at, radius, Ink::BarFill);
       pen.drawing.ring(at, radius, Ink::Bar, 0.8);
@@ -107,10 +133,17 @@ void drawSectionBars(SectionPen& pen) {
 
 void drawSectionFraming(SectionPen& pen) {
   const double s = pen.input.station;
+  Interval wide{0, -1}; // of the lumber that goes on above
+  const auto noteBroken = [&](Interval d, double top) {
+    if (top > pen.seen.to + 1e-9)
+      wide = wide.length() < 0 ? d : hull(wide, d);
+  };
   for (const ColumnBody& column : pen.layout.columns) {
     const Interval z = overlap(column.box.z, pen.seen);
-    if (column.box.s.contains(s) && !z.empty() && !pen.anchor)
-      drawBox(pen.drawing, pen.box(column.box.d, z), Ink::Wood, Ink::WoodLine, 0.9);
+    if (!column.box.s.contains(s) || z.empty() || pen.anchor)
+      continue;
+    drawBox(pen.drawing, pen.box(column.box.d, z), Ink::Wood, Ink::WoodLine, 0.9);
+    noteBroken(column.box.d, column.box.z.to);
   }
   for (const Panel& panel : pen.layout.wall->panels) {
     if (s < panel.from || s > panel.to)
@@ -119,13 +152,17 @@ void drawSectionFraming(SectionPen& pen) {
     const double edge = pen.layout.wall->sillInset;
     const auto sill = sillAt(pen.layout, s);
     const Interval z{pen.pour, std::min(pen.seen.to, pen.pour + panel.height)};
-    if (panel.sheathing != Sheathing::Inside)
+    if (panel.sheathing != Sheathing::Inside) {
       drawBox(pen.drawing, pen.box({edge - thick, edge}, z), Ink::Wood2, Ink::WoodLine, 0.8);
+      noteBroken({edge - thick, edge}, pen.pour + panel.height);
+    }
     if (panel.sheathing != Sheathing::Outside && sill) {
       const double inner = pen.layout.sills[*sill].box.d.to;
       drawBox(pen.drawing, pen.box({inner, inner + thick}, z), Ink::Wood2, Ink::WoodLine, 0.8);
     }
   }
+  if (pen.paper && wide.length() > 0)
+    drawBreak(pen, pen.x(wide.from), pen.x(wide.to), pen.y(pen.seen.to), Ink::WoodLine);
   if (const auto sill = sillAt(pen.layout, s)) {
     const SillPiece& piece = pen.layout.sills[*sill];
     const Bounds b = pen.box(piece.box.d, piece.box.z);

@@ -25,11 +25,8 @@ void capsule(SectionPen& pen, const Capsule& c, Ink ground, Ink line) {
   const Point2 b{pen.x(c.b.d), pen.y(c.b.z)};
   const double r = c.radius * pen.input.view.scale;
   hit(pen, Bounds{std::min(a.x, b.x), std::min(a.y, b.y), std::max(a.x, b.x), std::max(a.y, b.y)}.grown(r));
-  if (a == b) {
-    pen.drawing.disc(a, r, ground);
-    pen.drawing.ring(a, r, line, 0.9);
-    return;
-  }
+  if (a == b) // along the wall: the cut looks left, so a leg to the left points away
+    return drawHookEnd(pen.drawing, a, std::max(r * 1.3, 3.0), c.b.s < c.a.s, line);
   // Flat ends lie a radius past the axis: see the layout.
   const double length = std::hypot(b.x - a.x, b.y - a.y);
   const Point2 u{(b.x - a.x) / length * r, (b.y - a.y) / length * r};

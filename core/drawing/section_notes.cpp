@@ -1,123 +1,148 @@
+// Dimensions and short notes of a cut: heights to the right, what hangs on the form to the left.
 #include <algorithm>
 #include <cmath>
 
 #include "core/base/length.h"
 #include "core/drawing/hatch.h"
 #include "core/drawing/section_pen.h"
-#include "core/geometry/clearance.h"
 #include "core/rules/limits.h"
-#include "core/rules/thread_stack.h"
+#include "core/rules/sheathed_edge.h"
 
 namespace sillwright {
 
 namespace {
 
+constexpr double noteSize = 10;
+
 std::string measure(const SectionPen& pen, double inches) { return printMeasure(inches, pen.input.job->units); }
 
-void height(SectionPen& pen, double px, double from, double to, const std::string& words, bool toTheLeft) {
-  const Interval z = overlap({from, to}, pen.seen);
+// From a piece to the dimension line that measures it.
+void witness(SectionPen& pen, double d, double z, double px) {
+  if (!pen.seen.contains(z) || pen.x(d) + 3 > px)
+    return;
+  const Point2 line[] = {{pen.x(d) + 3, pen.y(z)}, {px + 3, pen.y(z)}};
+  pen.drawing.dashed(line, 3, 2, Ink::Dim, 0.5);
+}
+
+// A height, dimensioned at px; where it runs out of the window it is open at that end.
+void height(SectionPen& pen, double px, Interval whole, const std::string& words) {
+  const Interval z = overlap(whole, pen.seen);
   if (z.length() <= 0)
     return;
   pen.drawing.line({px, pen.y(z.from)}, {px, pen.y(z.to)}, Ink::Dim, 0.7);
-  drawCrowsFoot(pen.drawing, px, pen.y(z.to), Pointing::Up, Ink::Dim);
-  drawCrowsFoot(pen.drawing, px, pen.y(z.from), Pointing::Down, Ink::Dim);
-  pen.note(px + (toTheLeft ? -6 : 6), pen.y(z.middle()) + 4, words, 10, Ink::Text,
-           toTheLeft ? Anchor::End : Anchor::Start);
+  pen.lines.push_back({px - 4, pen.y(z.to), px + 4, pen.y(z.from)});
+  if (z.to == whole.to)
+    drawCrowsFoot(pen.drawing, px, pen.y(z.to), Pointing::Up, Ink::Dim);
+  if (z.from == whole.from)
+    drawCrowsFoot(pen.drawing, px, pen.y(z.from), Pointing::Down, Ink::Dim);
+  pen.note(px + 6, pen.y(z.middle()) + 4, words, noteSize, Ink::Text);
 }
 
-void across(SectionPen& pen, double z, double from, double to, const std::string& words) {
-  pen.drawing.line({pen.x(from), pen.y(z)}, {pen.x(to), pen.y(z)}, Ink::Dim, 0.7);
-  drawCrowsFoot(pen.drawing, pen.x(from), pen.y(z), Pointing::Left, Ink::Dim);
-  drawCrowsFoot(pen.drawing, pen.x(to), pen.y(z), Pointing::Right, Ink::Dim);
-  const double beside = std::max(pen.x(to), pen.x(pen.layout.across.to + pen.layout.wall->forms.inside)) + 10;
-  pen.drawing.line({pen.x(to), pen.y(z)}, {beside - 3, pen.y(z)}, Ink::Dim, 0.5);
-  pen.note(beside, pen.y(z) + 4, words, 10, Ink::Text);
+void across(SectionPen& pen, double z, Interval d, const std::string& words) {
+  const double y = pen.y(z);
+  pen.drawing.line({pen.x(d.from), y}, {pen.x(d.to), y}, Ink::Dim, 0.7);
+  drawCrowsFoot(pen.drawing, pen.x(d.from), y, Pointing::Left, Ink::Dim);
+  drawCrowsFoot(pen.drawing, pen.x(d.to), y, Pointing::Right, Ink::Dim);
+  const double beside = pen.dimensions() - 16;
+  pen.drawing.line({pen.x(d.to), y}, {beside - 3, y}, Ink::Dim, 0.5);
+  pen.lines.push_back({pen.x(d.from), y - 3, beside, y + 3});
+  pen.note(beside, y + 4, words, noteSize, Ink::Text);
 }
 
-double clearOf(const SectionPen& pen, const BarBody& bar) {
-  if (pen.strap)
-    return clearance(bar.body, pen.strap->embedded).distance;
-  double least = clearance(bar.body, pen.anchor->shank).distance;
-  for (const Capsule& foot : pen.anchor->foot)
-    least = std::min(least, clearance(bar.body, foot).distance);
-  return least;
-}
-
-void listClearances(SectionPen& pen, double px, double py) {
-  constexpr std::size_t listed = 3;
-  std::vector<std::pair<double, const BarBody*>> bars;
-  for (const BarBody& bar : pen.layout.bars)
-    bars.push_back({clearOf(pen, bar), &bar});
-  if (bars.empty())
-    return;
-  std::stable_sort(bars.begin(), bars.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
-  bars.resize(std::min(bars.size(), listed));
-  pen.note(px, py, pen.strap ? "clear of the strap" : pen.anchor->isRod ? "clear of the rod" : "clear of the bolt", 10,
-           Ink::Text2, Anchor::Start, Weight::Bold);
-  for (const auto& [distance, bar] : bars) {
-    py += 13;
-    pen.note(px, py, "bar " + bar->bar->mark + " · " + (distance < 0 ? "touches" : measure(pen, distance)), 10,
-             Ink::Text);
-  }
-}
-
-constexpr double stackLead = 12; // pt from line to line of the stack
-
-// What the thread must hold, from the threads past the nut down to the sill, and what is there.
-void listStack(SectionPen& pen, double px, double py) {
-  const AnchorBody& anchor = *pen.anchor;
-  if (anchor.isRod || !anchor.sillPiece)
-    return;
-  const double standout = resolve(*pen.input.job->limits)[LimitKey::BoltStandoutThreads];
-  const auto stack = threadStack(*anchor.boltType, pen.layout.sills[*anchor.sillPiece].box.z.length(), anchor.washer,
-                                 anchor.bolt->cutWasher, standout);
-  if (!stack)
-    return;
-  const double needed = neededProjection(*stack), there = anchor.top - anchor.pour;
-  std::vector<std::pair<const char*, double>> rows{{"threads past", stack->standout}, {"nut", stack->nut}};
-  if (stack->cutWasher > 0)
-    rows.push_back({"cut washer", stack->cutWasher});
-  if (stack->plateWasher > 0)
-    rows.push_back({"plate washer", stack->plateWasher});
-  if (stack->sill > 0)
-    rows.push_back({"sill", stack->sill});
-  rows.push_back({"needed", needed});
-  pen.note(px, py, "stack on the thread", 10, Ink::Text2, Anchor::Start, Weight::Bold);
-  for (const auto& [name, inches] : rows) {
-    py += stackLead;
-    pen.note(px, py, std::string(name) + " · " + measure(pen, inches), 10, Ink::Text);
-  }
-  const double spare = there - needed;
-  pen.note(px, py + stackLead,
-           "there · " + measure(pen, there) + (spare < 0 ? ", short by " : ", spare ") + measure(pen, std::abs(spare)), 10,
-           Ink::Text, Anchor::Start, Weight::Bold);
-}
-
-// Above the bolt where there is room, else at `below`.
-double stackTop(const SectionPen& pen, double below) {
-  const double above = pen.y(pen.anchor->top) - 7 * stackLead - 6; // base line of the first of eight lines
-  return above > pen.input.window.y0 + 9 ? above : below;
-}
-
-void noteStrap(SectionPen& pen, double px) {
+void noteNails(SectionPen& pen) {
   const StrapBody& s = *pen.strap;
-  height(pen, px, s.joint, s.plate.z.to, measure(pen, s.type->exposedLength) + " up", false);
-  height(pen, px, s.depthOfHook.from, s.joint, measure(pen, s.joint - s.depthOfHook.from) + " down", false);
+  if (s.nails.empty())
+    return;
+  double lowest = s.nails.front().z, highest = lowest;
+  for (const NailBody& nail : s.nails) {
+    lowest = std::min(lowest, nail.z);
+    highest = std::max(highest, nail.z);
+  }
+  const double y = pen.y(std::min((lowest + highest) / 2, pen.seen.to));
+  pen.note(pen.leftNotes(), y, std::to_string(s.nails.size()) + " nails", noteSize, Ink::Text, Anchor::End);
+  if (!s.type->nails.nail.empty())
+    pen.note(pen.leftNotes(), y + 12, s.type->nails.nail, noteSize, Ink::Text, Anchor::End);
+}
+
+void noteStrap(SectionPen& pen) {
+  const StrapBody& s = *pen.strap;
+  const double px = pen.dimensions();
   double innermost = 0;
   for (const ProfilePoint& p : s.embedded.profile)
     innermost = std::max(innermost, p.d);
-  across(pen, s.depthOfHook.from - 1.6, innermost, pen.layout.across.to,
+  witness(pen, s.plate.d.to, s.plate.z.to, px);
+  witness(pen, innermost, s.depthOfHook.from, px);
+  height(pen, px, {s.joint, s.plate.z.to}, measure(pen, s.type->exposedLength) + " up");
+  height(pen, px, {s.depthOfHook.from, s.joint}, measure(pen, s.joint - s.depthOfHook.from) + " down");
+  across(pen, s.depthOfHook.from - 1.6, {innermost, pen.layout.across.to},
          measure(pen, pen.layout.across.to - innermost) + " to the inside face");
+  noteNails(pen);
+  const double off = s.strap->heightOffset;
+  pen.note(pen.leftNotes(), pen.y(s.joint) + 12,
+           off == 0 ? "joint on it" : "joint " + measure(pen, std::abs(off)) + (off > 0 ? " above" : " below"), noteSize,
+           Ink::Text, Anchor::End);
 }
 
-void noteAnchor(SectionPen& pen, double px) {
+// How far the washer lies from the sheathed edge, with the limit where the panel is strong enough for one.
+void noteWasher(SectionPen& pen, double y) {
+  const ResolvedLimits limits = resolve(*pen.input.job->limits);
+  for (const SheathedEdge& edge : sheathedEdges(pen.layout, *pen.anchor, limits[LimitKey::WasherSheathingFrom])) {
+    const double left = pen.dimensions() - 12;
+    pen.note(left, y, "washer " + measure(pen, std::max(0.0, edge.strip.length())) + " from the", noteSize, Ink::Text);
+    pen.note(left, y + 12, edge.outside ? "sheathed outside edge" : "sheathed inside edge", noteSize, Ink::Text);
+    if (edge.strong)
+      pen.note(left, y + 24, "limit " + measure(pen, limits[LimitKey::WasherSheathing]), noteSize, Ink::Text2);
+    y += 40;
+  }
+}
+
+void noteHook(SectionPen& pen) {
   const AnchorBody& a = *pen.anchor;
-  height(pen, px, a.pour, a.top, measure(pen, a.top - a.pour) + " up", false);
-  height(pen, px, a.pour - a.embedment, a.pour, measure(pen, a.embedment) + " in the concrete", false);
-  across(pen, a.bottom - 1.2, 0, a.depth, measure(pen, a.depth) + " from the outside face");
+  if (a.isRod || a.boltType->end == BoltEnd::Headed)
+    return;
+  constexpr const char* ways[] = {"hook in, ", "hook out, ", "hook to the left, ", "hook to the right, "};
+  pen.note(pen.leftNotes(), pen.y(a.bottom) + 4,
+           ways[static_cast<std::size_t>(a.bolt->hook)] + measure(pen, a.boltType->hookLeg), noteSize, Ink::Text,
+           Anchor::End);
+}
+
+void noteAnchor(SectionPen& pen) {
+  const AnchorBody& a = *pen.anchor;
+  const double px = pen.dimensions();
+  const Interval below{a.pour - a.embedment, a.pour};
+  witness(pen, a.depth + a.diameter / 2, a.top, px);
+  double inner = a.depth + a.diameter / 2;
+  for (const Capsule& foot : a.foot)
+    inner = std::max({inner, foot.a.d, foot.b.d});
+  witness(pen, inner, below.from, px);
+  height(pen, px, {a.pour, a.top}, measure(pen, a.top - a.pour) + " up");
+  height(pen, px, below, measure(pen, a.embedment) + " in the concrete");
+  across(pen, a.bottom - 1.2, {0, a.depth}, measure(pen, a.depth) + " from the outside face");
+  noteWasher(pen, pen.y(a.bottom - 1.2) + 20);
+  noteHook(pen);
+}
+
+// Widths of wall and footing under the cut, where they are seen.
+void noteWidths(SectionPen& pen) {
+  const WallLayout& l = pen.layout;
+  const double y = pen.y(l.bottom) + 14;
+  if (y + 16 > pen.input.window.y1 || pen.seen.from > l.bottom)
+    return;
+  const Interval wide = l.footingAcross.empty() ? l.across : l.footingAcross;
+  pen.drawing.line({pen.x(wide.from), y}, {pen.x(wide.to), y}, Ink::Dim, 0.7);
+  drawCrowsFoot(pen.drawing, pen.x(wide.from), y, Pointing::Left, Ink::Dim);
+  drawCrowsFoot(pen.drawing, pen.x(wide.to), y, Pointing::Right, Ink::Dim);
+  const std::string wall = measure(pen, l.across.length()) + " wall";
+  pen.note((pen.x(wide.from) + pen.x(wide.to)) / 2, y + 13,
+           l.footingAcross.empty() ? wall : measure(pen, wide.length()) + " footing, " + wall, noteSize, Ink::Text2,
+           Anchor::Middle);
 }
 
 } // namespace
+
+double SectionPen::dimensions() const { return x(layout.across.to + layout.wall->forms.inside) + 26; }
+
+double SectionPen::leftNotes() const { return x(-layout.wall->forms.outside) - 6; }
 
 void SectionPen::note(double px, double py, std::string_view words, double size, Ink ink, Anchor at, Weight weight) {
   TextStyle style;
@@ -138,32 +163,16 @@ void SectionPen::note(double px, double py, std::string_view words, double size,
   drawing.take(std::string(words), texts.back());
 }
 
-// Under the hardware, so that the piece itself stays seen.
-void drawSectionFlags(SectionPen& pen) {
-  for (const Finding& finding : pen.input.wall->findings) {
-    if (std::find(finding.pieces.begin(), finding.pieces.end(), pen.input.piece) == finding.pieces.end())
-      continue;
-    const Interval z = overlap(finding.region.z, pen.seen);
-    if (!z.empty())
-      drawFlag(pen.drawing, finding.level, pen.box(finding.region.d, z));
-  }
-}
-
 void drawSectionNotes(SectionPen& pen) {
-  const double px = pen.x(pen.layout.across.to + pen.layout.wall->forms.inside) + 26;
-  if (pen.strap)
-    noteStrap(pen, px);
-  if (pen.anchor)
-    noteAnchor(pen, px);
-  const double low = pen.strap ? pen.strap->depthOfHook.from : pen.anchor ? pen.anchor->bottom : pen.pour;
-  if (pen.strap || pen.anchor)
-    listClearances(pen, px + 6, pen.y(low) + 40);
-  if (pen.anchor)
-    listStack(pen, px + 6, stackTop(pen, pen.y(low) + 100));
   const WallLine& wall = *pen.layout.wall;
   if (wall.formTop > 0)
-    pen.note(pen.x(-wall.forms.outside) - 6, pen.y(pen.pour + wall.formTop) - 3,
-             "form " + measure(pen, wall.formTop) + " up", 10, Ink::FormLine, Anchor::End);
+    pen.note(pen.leftNotes(), pen.y(pen.pour + wall.formTop) - 3, "form " + measure(pen, wall.formTop) + " up",
+             noteSize, Ink::FormLine, Anchor::End);
+  if (pen.strap)
+    noteStrap(pen);
+  if (pen.anchor)
+    noteAnchor(pen);
+  noteWidths(pen);
 }
 
 } // namespace sillwright

@@ -174,6 +174,17 @@ void drawCrowsFoot(Drawing& drawing, double x, double y, Pointing pointing, Ink 
   drawing.polyline(v, ink, width);
 }
 
+void drawHookEnd(Drawing& drawing, Point2 at, double radius, bool away, Ink ink) {
+  drawing.disc(at, radius, Ink::Concrete);
+  drawing.ring(at, radius, ink, 1.1);
+  const double q = radius * 0.707;
+  const Segment2 cross[] = {{{at.x - q, at.y - q}, {at.x + q, at.y + q}}, {{at.x - q, at.y + q}, {at.x + q, at.y - q}}};
+  if (away)
+    drawing.segments(cross, ink, 0.9);
+  else
+    drawing.disc(at, std::max(1.0, radius * 0.4), ink);
+}
+
 void drawHook(Drawing& drawing, double x, double y, double bladeHeight, Ink ink, Ink ground, bool toTheRight) {
   const double h = bladeHeight, k = std::max(1.1, h / 19), side = toTheRight ? 1 : -1;
   const auto at = [&](double dx, double dy) { return Point2{x + side * dx * k, y + dy}; };

@@ -12,6 +12,9 @@ enum class Pointing { Down, Up, Left, Right };
 // A carpenter's crow's foot; the point of the V, with its stroke, at (x, y). size is the height of its middle line.
 void drawCrowsFoot(Drawing& drawing, double x, double y, Pointing pointing, Ink ink, double size = 5, double width = 1);
 
+// The leg of a bolt's hook seen from its end, in concrete: a cross points away from the eye, a dot comes toward it.
+void drawHookEnd(Drawing& drawing, Point2 at, double radius, bool away, Ink ink);
+
 // The end hook of a tape gripping the left end of the concrete: station 0.
 void drawHook(Drawing& drawing, double x, double y, double bladeHeight, Ink ink, Ink ground, bool toTheRight = true);
 

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/rules/measure.h"
+#include "core/rules/sheathed_edge.h"
 #include "core/rules/subjects.h"
 #include "core/standards/fasteners.h"
 
@@ -16,29 +17,20 @@ bool hasWasher(const AnchorBody& anchor) {
   return !anchor.isRod && anchor.washerBox.has_value();
 }
 
-void checkSheathedEdge(const WallLayout& layout, double limit, const AnchorBody& bolt, bool outside, Drafts& drafts) {
+void checkSheathedEdge(const WallLayout& layout, double limit, const AnchorBody& bolt, const SheathedEdge& edge,
+                       Drafts& drafts) {
   const Box3& washer = *bolt.washerBox;
-  const Interval sill = layout.sills[*bolt.sillPiece].box.d;
-  const Interval strip = outside ? Interval{sill.from, washer.d.from} : Interval{washer.d.to, sill.to};
-  if (!over(strip.length(), limit))
+  if (!over(edge.strip.length(), limit))
     return;
-  const double by = strip.length() - limit;
+  const double by = edge.strip.length() - limit;
   Draft& draft = report(drafts, layout, RuleId::WasherSheathing, Level::Fix, {bolt.id},
-                        {strip.length(),
+                        {edge.strip.length(),
                          limit,
-                         {washer.s, strip, washer.z},
+                         {washer.s, edge.strip, washer.z},
                          Wanted::AtMost,
                          Unit::Inch,
-                         static_cast<std::uint8_t>(outside ? 0 : 1)});
-  draft.corrections.push_back(move(bolt.id, Field::Depth, bolt.depth, outside ? -by : by));
-}
-
-bool sheathed(const WallLayout& layout, const AnchorBody& bolt, double from, Sheathing side) {
-  return std::any_of(layout.wall->panels.begin(), layout.wall->panels.end(), [&](const Panel& panel) {
-    return panel.unitShear && over(*panel.unitShear, from) &&
-           (panel.sheathing == side || panel.sheathing == Sheathing::Both) &&
-           Interval{panel.from, panel.to}.contains(bolt.station);
-  });
+                         static_cast<std::uint8_t>(edge.outside ? 0 : 1)});
+  draft.corrections.push_back(move(bolt.id, Field::Depth, bolt.depth, edge.outside ? -by : by));
 }
 
 Interval wholeSill(const WallLayout& layout, const SillPiece& piece) {
@@ -89,13 +81,10 @@ bool nutUnder(const AnchorBody& bolt, const Box3& column) {
 } // namespace
 
 void checkWasherSheathing(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
-  for (const AnchorBody& bolt : layout.anchors) {
-    if (!hasWasher(bolt) || !bolt.sillPiece)
-      continue;
-    for (const Sheathing side : {Sheathing::Outside, Sheathing::Inside})
-      if (sheathed(layout, bolt, limits[LimitKey::WasherSheathingFrom], side))
-        checkSheathedEdge(layout, limits[LimitKey::WasherSheathing], bolt, side == Sheathing::Outside, drafts);
-  }
+  for (const AnchorBody& bolt : layout.anchors)
+    for (const SheathedEdge& edge : sheathedEdges(layout, bolt, limits[LimitKey::WasherSheathingFrom]))
+      if (edge.strong)
+        checkSheathedEdge(layout, limits[LimitKey::WasherSheathing], bolt, edge, drafts);
 }
 
 void checkWasherSill(const WallLayout& layout, const ResolvedLimits&, Drafts& drafts) {

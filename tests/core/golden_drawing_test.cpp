@@ -1,13 +1,14 @@
-// Compares the text dump of a specimen with the stored one. After a wanted change of the drawing language, run with
-// SILLWRIGHT_WRITE_GOLDEN=1 and look at what changed.
-#include <cstdlib>
-#include <fstream>
-#include <sstream>
-
+// Drawings as text, compared with the stored ones: see golden.h.
 #include <gtest/gtest.h>
 
+#include "core/drawing/elevation.h"
 #include "core/drawing/hatch.h"
+#include "core/drawing/plan.h"
+#include "core/drawing/section.h"
 #include "core/drawing/writers.h"
+#include "demo_wall.h"
+#include "golden.h"
+#include "rules_wall.h"
 
 namespace sillwright {
 namespace {
@@ -51,24 +52,54 @@ Drawing specimen() {
   return d;
 }
 
-TEST(GoldenDrawing, SpecimenOfTheDrawingLanguage) {
-  const std::string file = SILLWRIGHT_SOURCE_DIR "/tests/core/golden/drawing_language.txt";
-  const std::string got = toText(specimen());
-  if (std::getenv("SILLWRIGHT_WRITE_GOLDEN") != nullptr) {
-    std::ofstream(file, std::ios::binary) << got;
-    GTEST_SKIP() << "wrote " << file;
+TEST(GoldenDrawing, SpecimenOfTheDrawingLanguage) { test::expectGolden("drawing_language.txt", toText(specimen())); }
+
+TEST(GoldenDrawing, Elevation) {
+  const Job job = test::demoJob();
+  const auto wall = test::demoWall(job);
+  ElevationInput in;
+  in.job = &job;
+  in.wall = wall.get();
+  in.words = test::demoWords;
+  in.window = {0, 0, 700, 420};
+  in.view = fitElevation(wall->layout, in.window, false, 30);
+  test::expectGolden("elevation_demo.txt", toText(drawElevation(in).drawing));
+}
+
+std::string sectionText(const Job& job, Id piece, double station, Medium medium) {
+  const auto wall = checkAll(job).front();
+  SectionInput in;
+  in.job = &job;
+  in.wall = wall.get();
+  in.piece = piece;
+  in.station = station;
+  in.medium = medium;
+  in.window = {0, 0, 320, 480};
+  in.view = fitSection(*wall, piece, in.window);
+  return toText(drawSection(in));
+}
+
+TEST(GoldenDrawing, SectionThroughAStrapAndABolt) {
+  const Job job = test::demoJob();
+  const WallLine& wall = job.walls[0];
+  const Strap& strap = wall.straps.front();
+  const Bolt& bolt = wall.bolts[1];
+  test::expectGolden("section_strap.txt", sectionText(job, strap.id, strap.station, Medium::Screen));
+  test::expectGolden("section_bolt.txt", sectionText(job, bolt.id, bolt.station, Medium::Paper));
+}
+
+TEST(GoldenDrawing, Plan) {
+  const auto demo = testing_support::wallWithStrapsAt(1.625, 44.5, 242.875, 285.25);
+  for (const Medium medium : {Medium::Screen, Medium::Paper}) {
+    PlanStyle style;
+    style.medium = medium;
+    style.shown = demo.wall;
+    style.view = fitPlan(demo.job, {0, 0, 500, 300});
+    const auto wall = checkAll(demo.job).front();
+    Drawing drawing = drawPlanFrame(demo.job, style);
+    drawing.add(drawPlanWall(demo.job, *wall, style));
+    test::expectGolden(medium == Medium::Screen ? "plan_screen.txt" : "plan_paper.txt", toText(drawing));
   }
-  std::ifstream stored(file, std::ios::binary);
-  ASSERT_TRUE(stored) << file;
-  std::stringstream wanted;
-  wanted << stored.rdbuf();
-  std::istringstream gotLines(got), wantedLines(wanted.str());
-  std::string a, b;
-  for (int line = 1; std::getline(wantedLines, b); ++line) {
-    ASSERT_TRUE(std::getline(gotLines, a)) << "ends before line " << line;
-    ASSERT_EQ(a, b) << "line " << line;
-  }
-  EXPECT_EQ(got, wanted.str());
 }
 
 } // namespace

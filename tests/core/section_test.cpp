@@ -6,6 +6,7 @@
 
 #include "core/geometry/clearance.h"
 #include "core/model/lookup.h"
+#include "demo_wall.h"
 
 namespace sillwright {
 namespace {
@@ -148,6 +149,93 @@ TEST(Section, TextsDoNotOverlap) {
         for (std::size_t j = 0; j < i; ++j)
           EXPECT_FALSE(taken[i].box.overlaps(taken[j].box)) << taken[i].name << " on " << taken[j].name;
     }
+}
+
+TEST(Section, TextsDoNotOverlapInAnyWindow) {
+  const Job job = test::demoJob();
+  const auto wall = checkAll(job).front();
+  const WallLine& line = *wall->layout.wall;
+  for (const Bounds& window : {Bounds{0, 0, 226, 348}, Bounds{0, 0, 313, 487}, Bounds{0, 0, 500, 300}, Bounds{0, 0, 700, 900}})
+    for (const auto& [piece, station] : {std::pair(line.straps[0].id, line.straps[0].station),
+                                         std::pair(line.bolts[1].id, line.bolts[1].station), std::pair(Id{}, 100.0)})
+      for (const Medium medium : {Medium::Screen, Medium::Paper}) {
+        SectionInput input{&job, wall.get(), station, piece, {}, medium, window};
+        input.view = fitSection(*wall, piece, window);
+        const Drawing drawing = drawSection(input);
+        const auto taken = drawing.taken();
+        for (std::size_t i = 0; i < taken.size(); ++i) {
+          EXPECT_TRUE(window.contains(taken[i].box)) << taken[i].name << " leaves " << window.x1 << " x " << window.y1;
+          for (std::size_t j = 0; j < i; ++j)
+            EXPECT_FALSE(taken[i].box.overlaps(taken[j].box))
+                << taken[i].name << " on " << taken[j].name << " in " << window.x1 << " x " << window.y1;
+        }
+      }
+}
+
+// Thread stack of a 5/8 in bolt on a 3x sill with a 0.229 in plate washer: 3.63 in, computed from ASME B18.2.2, B18.21.1,
+// B1.1; 3 11/16 to the tape. The demo bolt stands up 4 in: 5/16 to spare.
+TEST(Section, ListsTheStackOnTheThread) {
+  const Job job = test::demoJob();
+  const auto wall = checkAll(job).front();
+  const Bolt& bolt = wall->layout.wall->bolts[1];
+  SectionInput input{&job, wall.get(), bolt.station, bolt.id, {}, Medium::Screen, {0, 0, 320, 480}};
+  input.view = fitSection(*wall, bolt.id, input.window);
+  const Drawing drawing = drawSection(input);
+  for (const char* line : {"two threads past · 3/16\"", "nut · 9/16\"", "cut washer · 3/16\"", "plate washer · 1/4\"",
+                           "sill 3x6 · 2 1/2\"", "needed · 3 11/16\"", "there · 4\"", "spare · 5/16\""})
+    EXPECT_TRUE(says(drawing, line)) << line;
+}
+
+TEST(Section, SaysHowFarTheWasherIsFromTheSheathedEdge) {
+  Job job = test::demoJob();
+  WallLine line = job.walls[0];
+  line.panels[0].unitShear = 520;
+  job.walls.replace(line);
+  const auto wall = checkAll(job).front();
+  const Bolt& bolt = line.bolts[0];
+  SectionInput input{&job, wall.get(), bolt.station, bolt.id, {}, Medium::Screen, {0, 0, 320, 480}};
+  input.view = fitSection(*wall, bolt.id, input.window);
+  const Drawing drawing = drawSection(input);
+  EXPECT_TRUE(says(drawing, "washer 7/16\" from the")); // 2 7/16 − 1/2 inset − 1 1/2
+  EXPECT_TRUE(says(drawing, "sheathed outside edge"));
+  EXPECT_TRUE(says(drawing, "limit 1/2\"")); // SDPWS 2021 4.3.6.4.3
+}
+
+int rings(const Drawing& drawing) {
+  return static_cast<int>(std::count_if(drawing.prims().begin(), drawing.prims().end(),
+                                        [](const Prim& p) { return p.kind == Prim::Kind::Ring && p.ink == Ink::Steel; }));
+}
+
+TEST(Section, AHookAlongTheWallIsSeenFromItsEnd) {
+  Bench b = bench();
+  WallLine line = *b.wall.layout.wall;
+  for (const HookDirection way : {HookDirection::Inward, HookDirection::Left, HookDirection::Right}) {
+    line.bolts[0].hook = way;
+    b.job.walls.replace(line);
+    b.wall.layout = layOut(b.job, b.job.walls.pointer(0));
+    const Drawing drawing = drawSection(through(b, b.bolt, 20));
+    EXPECT_EQ(rings(drawing), way == HookDirection::Inward ? 0 : 1);
+    EXPECT_TRUE(std::any_of(drawing.taken().begin(), drawing.taken().end(), [&](const TakenBox& t) {
+      return t.name.starts_with(way == HookDirection::Inward ? "hook in, "
+                                : way == HookDirection::Left ? "hook to the left, "
+                                                             : "hook to the right, ");
+    }));
+  }
+}
+
+// A hook 1/2 in too near the inside face: the hatch lies between hook and face, and its label says so.
+TEST(Section, FlagsWhatTheCutGoesThrough) {
+  Bench b = bench();
+  WallLine line = *b.wall.layout.wall;
+  line.thickness = 6.5; // the hook reaches in to 5 1/2: 1 in, target 1 1/2
+  b.job.walls.replace(line);
+  const auto wall = checkAll(b.job).front();
+  SectionInput input{&b.job, wall.get(), 2, b.strap, {}, Medium::Screen, {0, 0, 320, 480}};
+  input.view = fitSection(*wall, b.strap, input.window);
+  const Drawing drawing = drawSection(input);
+  EXPECT_TRUE(std::any_of(drawing.taken().begin(), drawing.taken().end(), [](const TakenBox& t) {
+    return t.name.starts_with("label S1 · BACK ");
+  }));
 }
 
 TEST(Section, FitShowsThePieceAndThePourLine) {

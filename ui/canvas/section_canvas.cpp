@@ -81,7 +81,7 @@ void SectionCanvas::zoomToFit() {
   const double y = pourLine_ ? *pourLine_ / pixelsPerPoint : view.origin.y;
   const double below = (page.y1 - y) / page.y1;
   if (below > leastBelow && below < 1) {
-    const double shrink = std::min(1.0, (page.y1 - y) / (page.y1 - view.origin.y));
+    const double shrink = std::min(1.0, (page.y1 - y) / (-heightsOfCut(*wall, piece_).from * view.scale));
     const double middle = page.x1 / 2;
     view.origin = {middle + (view.origin.x - middle) * shrink, y};
     view.scale *= shrink;

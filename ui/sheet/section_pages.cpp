@@ -53,7 +53,7 @@ void drawCut(Draft& draft, const Job& job, const Cut& cut, const Bounds& cell) {
   input.view = fitSection(*cut.wall, cut.piece, window);
   const Scale scale = detailScale(input.view.scale);
   const double shrink = scale.pointsPerInch / input.view.scale;
-  const Point2 middle{(window.x0 + window.x1) / 2, (window.y0 + window.y1) / 2};
+  const Point2 middle{(window.x0 + window.x1) / 2, window.y0};
   input.view.origin = {middle.x + (input.view.origin.x - middle.x) * shrink,
                        middle.y + (input.view.origin.y - middle.y) * shrink};
   input.view.scale = scale.pointsPerInch;
