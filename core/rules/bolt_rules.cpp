@@ -1,6 +1,7 @@
 // Bolts in height and against what stands or lies in their way.
 #include <algorithm>
 #include <cmath>
+#include <span>
 
 #include "core/geometry/clearance.h"
 #include "core/rules/measure.h"
@@ -44,31 +45,38 @@ std::vector<Capsule> partsOf(const AnchorBody& anchor) {
 
 struct Nearest {
   double distance = 1e9;
-  Capsule part;
+  Box3 own;
+  Box3 obstacle;
 };
 
-template <class Obstacle> Nearest nearestPart(const AnchorBody& bolt, const Obstacle& obstacle, double by = 0) {
+template <class Part> Nearest nearestPart(const AnchorBody& bolt, std::span<const Part> obstacle, double by = 0) {
   Nearest nearest;
-  for (Capsule part : partsOf(bolt)) {
-    part.a.s += by;
-    part.b.s += by;
-    const double distance = clearance(part, obstacle).distance;
-    if (distance < nearest.distance)
-      nearest = {distance, part};
+  for (Capsule own : partsOf(bolt)) {
+    own.a.s += by;
+    own.b.s += by;
+    for (const Part& part : obstacle)
+      if (const double distance = clearance(own, part).distance; distance < nearest.distance)
+        nearest = {distance, bounds(own), bounds(part)};
   }
   return nearest;
 }
 
-template <class Obstacle>
-void checkClear(const WallLayout& layout, RuleId rule, double target, const AnchorBody& bolt, const Obstacle& obstacle,
-                Id other, Drafts& drafts) {
-  if (gap(bounds(obstacle).s, around(bolt.station, 0)) > target + 12)
+template <class Part> bool farFrom(const AnchorBody& bolt, std::span<const Part> obstacle, double distance) {
+  return std::all_of(obstacle.begin(), obstacle.end(), [&](const Part& part) {
+    return gap(bounds(part).s, around(bolt.station, 0)) > distance;
+  });
+}
+
+template <class Part>
+void checkClear(const WallLayout& layout, RuleId rule, double target, const AnchorBody& bolt,
+                std::span<const Part> obstacle, Id other, Drafts& drafts) {
+  if (farFrom(bolt, obstacle, target + 12))
     return;
   const Nearest nearest = nearestPart(bolt, obstacle);
   const bool fix = touching(nearest.distance);
   if (!fix && !under(nearest.distance, target))
     return;
-  const Box3 region = between(bounds(nearest.part), bounds(obstacle));
+  const Box3 region = between(nearest.own, nearest.obstacle);
   Draft& draft = report(drafts, layout, rule, fix ? Level::Fix : Level::Watch, {bolt.id, other},
                         {nearest.distance, fix ? 0 : target, region});
   const auto clear = [&](double by) { return nearestPart(bolt, obstacle, by).distance; };
@@ -153,7 +161,8 @@ void checkBoltSteel(const WallLayout& layout, const ResolvedLimits& limits, Draf
   for (const AnchorBody& bolt : layout.anchors)
     if (!bolt.isRod)
       for (const BarBody& bar : layout.bars)
-        checkClear(layout, RuleId::BoltSteel, limits[LimitKey::BoltSteelTarget], bolt, bar.body, bar.id, drafts);
+        checkClear(layout, RuleId::BoltSteel, limits[LimitKey::BoltSteelTarget], bolt, std::span(&bar.body, 1), bar.id,
+                   drafts);
 }
 
 void checkBoltStrap(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
@@ -163,10 +172,12 @@ void checkBoltStrap(const WallLayout& layout, const ResolvedLimits& limits, Draf
       continue;
     for (const StrapBody& strap : layout.straps)
       if (strap.embedded.profile.size() > 1)
-        checkClear(layout, RuleId::BoltStrap, target, bolt, strap.embedded, strap.id, drafts);
+        checkClear(layout, RuleId::BoltStrap, target, bolt, std::span(&strap.embedded, 1), strap.id, drafts);
     for (const AnchorBody& rod : layout.anchors)
-      if (rod.isRod)
-        checkClear(layout, RuleId::BoltStrap, target, bolt, rod.shank, rod.id, drafts);
+      if (rod.isRod) {
+        const std::vector<Capsule> parts = partsOf(rod);
+        checkClear(layout, RuleId::BoltStrap, target, bolt, std::span<const Capsule>(parts), rod.id, drafts);
+      }
   }
 }
 
