@@ -193,10 +193,13 @@ void checkBoltSplice(const WallLayout& layout, const ResolvedLimits&, Drafts& dr
       const bool joined = std::any_of(layout.sills.begin(), layout.sills.end(), [&](const SillPiece& other) {
         return other.sill == piece.sill && std::abs(other.box.s.to - splice) < tolerance::same;
       });
-      const double clear = std::max(own.s.from - splice, splice - own.s.to);
+      const double left = own.s.from - splice;
+      const double right = splice - own.s.to;
+      const double clear = std::max(left, right);
       if (!joined || !under(clear, 0))
         continue;
-      Draft& draft = report(drafts, layout, RuleId::BoltSplice, Level::Fix, {bolt.id, piece.sill}, {clear, 0, own});
+      const Box3 region{left > right ? Interval{own.s.from, splice} : Interval{splice, own.s.to}, own.d, own.z};
+      Draft& draft = report(drafts, layout, RuleId::BoltSplice, Level::Fix, {bolt.id, piece.sill}, {clear, 0, region});
       draft.corrections = movesApart(bolt.id, bolt.station, own.s, {splice, splice});
     }
   }

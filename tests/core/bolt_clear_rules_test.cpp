@@ -1,4 +1,5 @@
-// Bolts against bars, straps and rods, each rule at its limit and a sixteenth to either side. A 5/8 bolt has a radius of 0.3125, a No. 4 bar of 0.25.
+// Bolts against bars, straps and rods, and their washers over splices, each rule at its limit and a sixteenth to
+// either side. A 5/8 bolt has a radius of 0.3125, a No. 4 bar of 0.25.
 #include "bare_wall.h"
 
 namespace sillwright {
@@ -160,6 +161,31 @@ TEST(BoltClearRules, TheFootPlateOfARod) {
                                           .measured = 0.9375, .limit = 1,
                                           .region = {{51.5, 52.4375}, {3, 3.5}, {-4.5, -4}},
                                           .correction = along(bolt, sixteenth)}));
+}
+
+BareWall atSplice(double station) {
+  BareWall bare = bareWall();
+  bare.wall.sills[0].splices = {48};
+  addBolt(bare, station);
+  return bare;
+}
+
+TEST(BoltClearRules, NoWasherOverASplice) {
+  // The washer reaches 1.5 to either side; past the splice its narrow part lies on the other piece.
+  for (const double clear : {46.5 - sixteenth, 46.5, 49.5, 49.5 + sixteenth})
+    EXPECT_TRUE(silent(atSplice(clear), R::BoltSplice));
+  const BareWall left = atSplice(46.5625);
+  const Id bolt = left.wall.bolts[0].id;
+  const Interval washer{1.75, 4.75};
+  EXPECT_TRUE(finds(left, R::BoltSplice, {.pieces = {bolt, left.sill}, .measured = -sixteenth, .limit = 0,
+                                          .region = {{48, 48.0625}, washer, {2.5, 2.729}},
+                                          .correction = along(bolt, -sixteenth)}));
+  EXPECT_TRUE(finds(atSplice(49.4375), R::BoltSplice, {.pieces = {bolt, left.sill}, .measured = -sixteenth, .limit = 0,
+                                                       .region = {{47.9375, 48}, washer, {2.5, 2.729}},
+                                                       .correction = along(bolt, sixteenth)}));
+  BareWall bareNut = left; // the nut, 15/32 to either side of 46.5625, is clear
+  bareNut.wall.bolts[0].washer = {};
+  EXPECT_TRUE(silent(bareNut, R::BoltSplice));
 }
 
 } // namespace
