@@ -25,16 +25,17 @@ Box3 nutBox(const AnchorBody& bolt) {
   return {around(bolt.station, across), around(bolt.depth, across), {bolt.pour, bolt.top}};
 }
 
-void reportUnder(const WallLayout& layout, const AnchorBody& bolt, const Box3& own, const Box3& wood, Id column,
-                 Drafts& drafts) {
+Draft* reportUnder(const WallLayout& layout, const AnchorBody& bolt, const Box3& own, const Box3& wood, Id column,
+                   Drafts& drafts) {
   if (!under(planGap(own, wood), 0))
-    return;
+    return nullptr;
   const Box3 region{overlap(own.s, wood.s), overlap(own.d, wood.d), own.z};
   Shortfall shortfall{planGap(own, wood), 0, region};
   shortfall.variant = column ? 1 : 0;
   Draft& draft = column ? report(drafts, layout, RuleId::BoltStud, Level::Fix, {bolt.id, column}, shortfall)
                         : report(drafts, layout, RuleId::BoltStud, Level::Fix, {bolt.id}, shortfall);
   draft.corrections = movesApart(bolt.id, bolt.station, own.s, wood.s);
+  return &draft;
 }
 
 std::vector<Capsule> partsOf(const AnchorBody& anchor) {
@@ -144,7 +145,8 @@ void checkBoltOpening(const WallLayout& layout, const ResolvedLimits&, Drafts& d
     }
 }
 
-void checkBoltStud(const WallLayout& layout, const ResolvedLimits&, Drafts& drafts) {
+void checkBoltStud(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
+  const double washerClear = limits[LimitKey::WasherColumnTarget];
   for (const AnchorBody& bolt : layout.anchors) {
     if (bolt.isRod)
       continue;
@@ -152,8 +154,12 @@ void checkBoltStud(const WallLayout& layout, const ResolvedLimits&, Drafts& draf
     const Box3 widest = bolt.washerBox ? *bolt.washerBox : nut;
     for (const StudBody& stud : layout.studs)
       reportUnder(layout, bolt, widest, stud.box, {}, drafts);
-    for (const ColumnBody& column : layout.columns)
-      reportUnder(layout, bolt, nut, column.box, column.id, drafts);
+    for (const ColumnBody& column : layout.columns) {
+      Draft* draft = reportUnder(layout, bolt, nut, column.box, column.id, drafts);
+      if (draft && bolt.washerBox) // the nut clear of the column leaves the washer under it
+        for (const Correction& both : movesApart(bolt.id, bolt.station, widest.s, column.box.s, washerClear))
+          draft->corrections.push_back(both);
+    }
   }
 }
 

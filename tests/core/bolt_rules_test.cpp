@@ -191,6 +191,8 @@ TEST(BoltRules, NoNutUnderAColumn) {
   const Id bolt = under.wall.bolts[0].id;
   Expected expected{.pieces = {bolt, under.wall.columns[0].id}, .measured = -sixteenth, .limit = 0,
                     .region = {{31.6875, 31.75}, {3.25 - 15.0 / 32, 3.25 + 15.0 / 32}, {0, 4}}, .variant = 1};
+  expected.correction = along(bolt, 31.75 + 0.125 + 1.5 - (touch - sixteenth)); // the washer 1/8 clear as well: 33.375
+  EXPECT_TRUE(finds(under, R::BoltStud, expected));
   under.wall.bolts[0].washer = {};
   expected.correction = along(bolt, sixteenth + 1.0 / 32); // to 32.25
   EXPECT_TRUE(finds(under, R::BoltStud, expected));
