@@ -70,6 +70,8 @@ void checkColumnOpening(const WallLayout& layout, const ResolvedLimits&, Drafts&
         continue;
       Box3 region = column.box;
       region.s = overlap(column.box.s, rough);
+      if (opening.kind == OpeningKind::Window)
+        region.z.from = std::max(region.z.from, opening.sillHeight);
       region.z.to = std::max(region.z.from, std::min(region.z.to, opening.headHeight));
       Draft& draft = report(drafts, layout, RuleId::ColumnOpening, Level::Fix, {column.id, opening.id},
                             {inside, 0, region, Wanted::AtMost});
