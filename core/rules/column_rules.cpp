@@ -42,6 +42,20 @@ void checkEnd(const WallLayout& layout, double allowed, const ColumnBody& column
   draft.corrections.push_back(move(column.id, Field::Station, column.box.s.middle(), left ? off : -off));
 }
 
+// Both start at the outside edge of the sill, so a column deeper than its sill stands over on the inside.
+void checkInside(const WallLayout& layout, double allowed, const ColumnBody& column, const SillPiece& piece,
+                 Drafts& drafts) {
+  const Interval off{piece.box.d.to, column.box.d.to};
+  if (over(off.length(), allowed))
+    report(drafts, layout, RuleId::ColumnSill, Level::Fix, {column.id, piece.sill},
+           {off.length(),
+            allowed,
+            {overlap(column.box.s, piece.box.s), off, piece.box.z},
+            Wanted::AtMost,
+            Unit::Inch,
+            2});
+}
+
 } // namespace
 
 void checkColumnSill(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
@@ -58,6 +72,7 @@ void checkColumnSill(const WallLayout& layout, const ResolvedLimits& limits, Dra
     }
     checkEnd(layout, allowed, column, *piece, true, drafts);
     checkEnd(layout, allowed, column, *piece, false, drafts);
+    checkInside(layout, allowed, column, *piece, drafts);
   }
 }
 

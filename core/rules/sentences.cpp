@@ -171,7 +171,10 @@ std::string columnSentence(const Telling& t) {
   case R::ColumnSill:
     if (t.f.pieces.size() == 1)
       return t.first() + " has no sill under it";
-    return t.first() + " stands " + t.amount() + (t.f.variant == 1 ? " over a splice of " : " past the end of ") +
+    return t.first() + " stands " + t.amount() +
+           (t.f.variant == 0   ? " past the end of "
+            : t.f.variant == 1 ? " over a splice of "
+                               : " past the inside edge of ") +
            t.sill(1);
   case R::ColumnOpening:
     return t.first() + " stands " + t.amount() + " inside " + t.opening();

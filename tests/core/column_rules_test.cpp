@@ -2,6 +2,7 @@
 // A 4x6 is 3.5 along the wall: 1.75 to either side of its middle; d 0.5 to 6; on the 3x6 sill z 2.5 to 93, under two
 // plates of a wall of 96.
 #include "bare_wall.h"
+#include "core/rules/wording.h"
 
 namespace sillwright {
 namespace {
@@ -76,6 +77,29 @@ TEST(ColumnRules, AColumnBesideEverySill) {
   BareWall none = beside; // a wall without sills yet says nothing
   none.wall.sills.clear();
   EXPECT_TRUE(silent(none, R::ColumnSill));
+}
+
+TEST(ColumnRules, AColumnDeeperThanItsSill) {
+  const auto wall = [](Nominal sill, double allowed) {
+    BareWall bare = onSill(30);
+    bare.wall.sills[0].nominal = sill;
+    overrideLimit(bare, "column.sill", allowed);
+    return bare;
+  };
+  EXPECT_TRUE(silent(wall({3, 6}, 0), R::ColumnSill));
+  EXPECT_TRUE(silent(wall({3, 8}, 0), R::ColumnSill));
+  EXPECT_TRUE(silent(wall({3, 4}, 2), R::ColumnSill));
+  const BareWall narrow = wall({3, 4}, 0); // the sill to 0.5 + 3.5 = 4, the column to 6; no move along the wall helps
+  EXPECT_TRUE(finds(narrow, R::ColumnSill, {.pieces = {narrow.wall.columns[0].id, narrow.sill}, .measured = 2,
+                                            .limit = 0, .region = {{28.25, 31.75}, {4, 6}, thick}, .variant = 2}));
+  EXPECT_TRUE(finds(wall({3, 4}, 2 - sixteenth), R::ColumnSill,
+                    {.pieces = {narrow.wall.columns[0].id, narrow.sill}, .measured = 2, .limit = 2 - sixteenth,
+                     .region = {{28.25, 31.75}, {4, 6}, thick}, .variant = 2}));
+  Job job = narrow.job;
+  WallLine marked = narrow.wall;
+  marked.columns[0].mark = "C1";
+  job.walls.add(marked);
+  EXPECT_EQ(message(job, findingsOf(narrow, R::ColumnSill).at(0)), "C1 stands 2\" past the inside edge of the sill.");
 }
 
 // The opening from 40 to 76, its head at 80.
