@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <optional>
 
 #include "core/rules/measure.h"
 #include "core/rules/subjects.h"
@@ -25,6 +26,19 @@ Box3 steelOf(const BarBody& bar) {
   return {extent(a.s, b.s), extent(a.d, b.d), extent(a.z, b.z)};
 }
 
+// The part of an interval that lies beyond another one; all of it where it does on both sides.
+std::optional<Interval> beyond(Interval own, Interval inner) {
+  const bool below = under(own.from, inner.from);
+  const bool above = over(own.to, inner.to);
+  if (below && above)
+    return own;
+  if (below)
+    return Interval{own.from, std::min(own.to, inner.from)};
+  if (above)
+    return Interval{std::max(own.from, inner.to), own.to};
+  return std::nullopt;
+}
+
 struct CoverCheck {
   const WallLayout& layout;
   const BarBody& bar;
@@ -32,7 +46,7 @@ struct CoverCheck {
   double formed;
   Drafts& drafts;
 
-  // side: 0 left, 1 right, 2 outside, 3 inside, 4 top, 5 bottom. sign: which way more cover is.
+  // side: 0 left, 1 right, 2 outside, 3 inside, 4 top, 5 bottom, 6 top of the footing. sign: which way more cover is.
   void face(double cover, double limit, const Box3& region, int side, Field field, double value, double sign) const {
     if (!under(cover, limit))
       return;
@@ -81,6 +95,17 @@ struct CoverCheck {
     face(ends.to - steel.s.to, limit, {betweenValues(steel.s.to, ends.to), steel.d, own}, 1, Field::Station, s, -1);
   }
 
+  // Beside the stem; a bar that stands up through it there is out of the stem's faces.
+  void footingTop() const {
+    const auto across = beyond(steel.d, layout.across);
+    const auto along = beyond(steel.s, layout.concrete);
+    if (over(steel.z.to, layout.stemBottom) || (!across && !along))
+      return;
+    const Interval high = betweenValues(steel.z.to, layout.stemBottom);
+    const Box3 region = across ? Box3{steel.s, *across, high} : Box3{*along, steel.d, high};
+    face(layout.stemBottom - steel.z.to, formed, region, 6, Field::Height, placeOf(*bar.bar).a.z, -1);
+  }
+
   void ends() const {
     const double s = placeOf(*bar.bar).a.s;
     for (const ConcreteFace& each : layout.faces) {
@@ -107,6 +132,7 @@ void checkBarCover(const WallLayout& layout, const ResolvedLimits&, Drafts& draf
     if (!layout.footingAcross.empty()) { // footings are cast against earth
       check.sides({deepest, layout.stemBottom}, layout.footingAcross, earth);
       check.footingEnds(earth);
+      check.footingTop();
     }
     check.top();
     check.bottom();

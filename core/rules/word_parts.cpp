@@ -54,6 +54,8 @@ std::string edgeWords(const Finding& finding) {
 std::string faceWords(const Finding& finding) {
   constexpr std::array faces{"the left end", "the right end", "the outside face",
                              "the inside face", "the top", "the bottom"};
+  if (finding.variant == faces.size())
+    return "the top of the footing";
   return finding.variant < faces.size() ? std::string(faces[finding.variant]) + " of the concrete" : std::string();
 }
 

@@ -2,6 +2,7 @@
 // either side. ACI 318-19 Table 20.5.1.3.1: 3 in against earth; 1 1/2 in to No. 5 and 2 in from No. 6 where formed.
 // Stem: s 0 to 96, d 0 to 8, z -24 to 0. Footing, cast against earth: s -4 to 100, d -4 to 12, z -32 to -24.
 #include "bare_wall.h"
+#include "core/rules/wording.h"
 
 namespace sillwright {
 namespace {
@@ -10,7 +11,7 @@ using namespace testing_support;
 using R = RuleId;
 constexpr double sixteenth = 1.0 / 16;
 // Faces as a finding numbers them.
-enum Face : std::uint8_t { left, right, outside, inside, top, bottom };
+enum Face : std::uint8_t { left, right, outside, inside, top, bottom, footingTop };
 
 BareWall withBar(Point3 a, Point3 b, int size = 4) {
   BareWall bare = bareWall();
@@ -29,8 +30,8 @@ BareWall lying(double from, double to, double depth, double z, int size = 4) {
   return withBar({from, depth, z}, {to, depth, z}, size);
 }
 
-Expected onBar(const BareWall& bare, double measured, double limit, const Box3& region, Face face, Correction::Field field,
-               double by) {
+Expected onBar(const BareWall& bare, double measured, double limit, const Box3& region, Face face,
+               Correction::Field field, double by) {
   const Id bar = bare.wall.bars[0].id;
   return {Level::Fix, {bar}, measured, limit, region, Correction{field, bar, by}, face};
 }
@@ -112,6 +113,31 @@ TEST(SteelRules, CoverToTheEndsOfTheFootingAgainstEarth) {
   const BareWall end = lying(6, 97.0625, 4, -28);
   EXPECT_TRUE(finds(end, R::BarCover, onBar(end, 2.9375, 3, {{97.0625, 100}, deep, high}, right, F::Station,
                                             -sixteenth)));
+}
+
+// Beyond the stem the footing has a top of its own at -24: formed or in contact with the ground, not cast against it.
+TEST(SteelRules, CoverToTheTopOfTheFootingBesideTheStem) {
+  for (const double z : {-25.75 - sixteenth, -25.75}) {
+    EXPECT_TRUE(silent(lying(6, 90, 8.5, z), R::BarCover));
+    EXPECT_TRUE(silent(lying(6, 90, -0.5, z), R::BarCover));
+    EXPECT_TRUE(silent(lying(-1, 90, 4, z), R::BarCover));
+  }
+  EXPECT_TRUE(silent(lying(6, 90, 4, -24.5), R::BarCover)); // under the stem the concrete goes on
+  EXPECT_TRUE(silent(lying(6, 90, 7.75, -24.5), R::BarCover)); // also at its very side
+  const Interval near24{-25.4375, -24};
+  const BareWall in = lying(6, 90, 8.5, -25.6875); // d 8.25 to 8.75, wholly beside the stem
+  EXPECT_TRUE(finds(in, R::BarCover, onBar(in, 1.4375, 1.5, {{6, 90}, {8.25, 8.75}, near24}, footingTop, F::Height,
+                                           -sixteenth)));
+  const BareWall out = lying(6, 90, -0.125, -25.6875); // d -0.375 to 0.125, in part beside it
+  EXPECT_TRUE(finds(out, R::BarCover, onBar(out, 1.4375, 1.5, {{6, 90}, {-0.375, 0}, near24}, footingTop, F::Height,
+                                            -sixteenth)));
+  const BareWall end = lying(-1, 90, 4, -25.6875); // past the end of the stem by 1
+  EXPECT_TRUE(finds(end, R::BarCover, onBar(end, 1.4375, 1.5, {{-1, 0}, {3.75, 4.25}, near24}, footingTop, F::Height,
+                                            -sixteenth)));
+  Job job = in.job;
+  job.walls.add(in.wall);
+  EXPECT_EQ(message(job, findingsOf(in, R::BarCover).at(0)),
+            "A bar is 1 7/16\" from the top of the footing; at least 1 1/2\" is asked for.");
 }
 
 TEST(SteelRules, CoverToTheEndsOfTheStem) {
