@@ -3,6 +3,7 @@
 #include <limits>
 
 #include "core/geometry/clearance.h"
+#include "core/geometry/plate_part.h"
 #include "core/rules/measure.h"
 #include "core/rules/subjects.h"
 
@@ -17,33 +18,15 @@ Ribbon shifted(Ribbon plate, double by) {
   return plate;
 }
 
-// Depths of the plate between two heights.
-Interval depthsBetween(const Ribbon& plate, Interval z) {
-  Interval depths{std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()};
-  const double half = plate.thickness / 2;
-  for (std::size_t i = 0; i + 1 < plate.profile.size(); ++i) {
-    const ProfilePoint& a = plate.profile[i];
-    const ProfilePoint& b = plate.profile[i + 1];
-    const Interval part = overlap(betweenValues(a.z, b.z), z);
-    if (part.empty())
-      continue;
-    const double rise = b.z - a.z;
-    const auto depthAt = [&](double height) { return a.d + (b.d - a.d) * (height - a.z) / rise; };
-    const bool level = std::abs(rise) < tolerance::same;
-    const Interval own = level ? betweenValues(a.d, b.d) : betweenValues(depthAt(part.from), depthAt(part.to));
-    depths = {std::min(depths.from, own.from - half), std::max(depths.to, own.to + half)};
-  }
-  return depths;
-}
+constexpr double farthest = std::numeric_limits<double>::infinity();
+// What a contact shows: where the two are as good as one.
+constexpr double asGoodAsOne = 1.0 / 64;
 
 // The space between plate and bar over the heights where they are nearer than wanted.
 Box3 regionBetween(const Ribbon& plate, const Capsule& bar, double within, const Clearance& nearest) {
   const Interval z = heightsNearer(bar, plate, within).value_or(around(nearest.onSecond.z, 0));
-  Box3 plateBox = bounds(plate);
-  const Interval depths = depthsBetween(plate, z);
-  if (!depths.empty())
-    plateBox.d = depths;
-  Box3 region = between(plateBox, bounds(bar));
+  const auto part = partWithin(plate, {-farthest, farthest}, grown(z, tolerance::same));
+  Box3 region = between(part.value_or(bounds(plate)), bounds(bar));
   region.z = z;
   return region;
 }
@@ -59,8 +42,7 @@ void checkSteel(const WallLayout& layout, double target, const StrapBody& strap,
   const bool fix = touching(nearest.distance);
   if (!fix && !under(nearest.distance, target))
     return;
-  // On contact the region is where steel and steel are as good as one.
-  const double within = fix ? std::min(target, 1.0 / 64) : target;
+  const double within = fix ? std::min(target, asGoodAsOne) : target;
   const Box3 region = regionBetween(strap.embedded, bar.body, within, nearest);
   Draft& draft = report(drafts, layout, RuleId::StrapSteel, fix ? Level::Fix : Level::Watch, {strap.id, bar.id},
                         {nearest.distance, fix ? 0 : target, region});
@@ -90,27 +72,30 @@ void checkStrapDepth(const WallLayout& layout, const ResolvedLimits& limits, Dra
     const double target = limits[LimitKey::StrapDepthTarget];
     if (!fix && !under(cover, target))
       continue;
-    const Interval z = betweenValues(layout.bottom, box.z.from);
+    const double within = fix ? asGoodAsOne : target;
+    const Box3 near =
+        partWithin(strap.embedded, {-farthest, farthest}, {-farthest, layout.bottom + within}).value_or(box);
     report(drafts, layout, RuleId::StrapDepth, fix ? Level::Fix : Level::Watch, {strap.id},
-           {cover, fix ? 0 : target, {box.s, depthsBetween(strap.embedded, {box.z.from, box.z.from + 1}), z}});
+           {cover, fix ? 0 : target, {box.s, near.d, betweenValues(layout.bottom, box.z.from)}});
   }
 }
 
 void checkStrapBack(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
   for (const StrapBody& strap : layout.straps) {
     // Below the top of the footing the concrete goes on behind the stem.
-    const Box3 box = bounds(strap.embedded);
-    const Interval depths = depthsBetween(strap.embedded, {layout.stemBottom, strap.joint});
-    if (depths.empty())
+    const Interval stem{layout.stemBottom, strap.joint};
+    const auto part = partWithin(strap.embedded, {-farthest, farthest}, stem);
+    if (!part)
       continue;
-    const double cover = layout.across.to - depths.to;
+    const double cover = layout.across.to - part->d.to;
     const bool fix = touching(cover);
     const double target = limits[LimitKey::StrapBackTarget];
     if (!fix && !under(cover, target))
       continue;
-    const Interval z = overlap(box.z, {layout.stemBottom, strap.joint});
+    const double within = fix ? asGoodAsOne : target;
+    const Box3 near = partWithin(strap.embedded, {layout.across.to - within, farthest}, stem).value_or(*part);
     report(drafts, layout, RuleId::StrapBack, fix ? Level::Fix : Level::Watch, {strap.id},
-           {cover, fix ? 0 : target, {box.s, betweenValues(depths.to, layout.across.to), z}});
+           {cover, fix ? 0 : target, {near.s, betweenValues(part->d.to, layout.across.to), near.z}});
   }
 }
 
