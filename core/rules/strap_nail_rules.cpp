@@ -20,9 +20,12 @@ double nailRadius(const StrapBody& strap) {
   return strap.type->nails.nailDiameter / 2;
 }
 
+// The whole nail in the column: not past its sides, in the sill under it or over its top.
 bool lands(const NailBody& nail, double radius, const ColumnBody& column) {
-  return !under(nail.s - radius, column.box.s.from) && !over(nail.s + radius, column.box.s.to) &&
-         !over(nail.z, column.box.z.to);
+  const auto within = [&](double at, Interval wood) {
+    return !under(at - radius, wood.from) && !over(at + radius, wood.to);
+  };
+  return within(nail.s, column.box.s) && within(nail.z, column.box.z);
 }
 
 bool onSeam(const NailBody& nail, double radius, const ColumnBody& column) {
