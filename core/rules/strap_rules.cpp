@@ -98,11 +98,14 @@ void checkMissing(const WallLayout& layout, const Panel& panel, Side end, Drafts
   const StrapType* type = mark ? findStrapType(*layout.types, mark->strapType) : nullptr;
   if (!type || strapAtEnd(layout, panel, end))
     return;
-  const double at = end == Side::Left ? panel.from : panel.to;
-  const double pour = pourAt(layout, at - signOf(end) * type->plateWidth / 2);
-  const Ribbon called{at - signOf(end) * type->plateWidth / 2, type->plateWidth, type->plateThickness, type->profile};
-  Box3 region = bounds(called);
-  region.z = {region.z.from + pour, pour + type->exposedLength};
+  const double at = (end == Side::Left ? panel.from : panel.to) - signOf(end) * type->plateWidth / 2;
+  const double pour = pourAt(layout, at);
+  Box3 region{around(at, type->plateWidth), {0, type->plateThickness}, {pour, pour + type->exposedLength}};
+  if (!type->profile.empty()) {
+    const Box3 embedded = bounds(Ribbon{at, type->plateWidth, type->plateThickness, type->profile});
+    region.d = embedded.d;
+    region.z.from += embedded.z.from;
+  }
   report(drafts, layout, RuleId::StrapMissing, Level::Fix, {panel.id},
          {0, 1, region, Wanted::AtLeast, Unit::Count, static_cast<std::uint8_t>(end == Side::Right)});
 }
