@@ -141,14 +141,14 @@ void checkBarCover(const WallLayout& layout, const ResolvedLimits&, Drafts& draf
 }
 
 void checkPourForm(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
-  // The form boards step with the pour line: one height over it serves for the whole wall.
+  // The form boards step with the pour line, each stretch as high over its own.
   const double above = layout.wall->formTop;
   const double limit = limits[LimitKey::PourForm];
   if (!under(above, limit))
     return;
-  const double pour = layout.pour.front().height;
-  const Box3 region{layout.pour.front().s, layout.across, betweenValues(pour + above, pour + limit)};
-  report(drafts, layout, RuleId::PourForm, Level::Fix, {layout.wall->id}, {above, limit, region});
+  for (const PourRun& run : layout.pour)
+    report(drafts, layout, RuleId::PourForm, Level::Fix, {layout.wall->id},
+           {above, limit, {run.s, layout.across, {run.height + above, run.height + limit}}});
 }
 
 } // namespace sillwright
