@@ -108,10 +108,11 @@ TEST(BoltSillRules, EndBoltsAreAtMost12FromTheEnds) {
 TEST(BoltSillRules, BoltsAreAtLeastSevenDiametersFromTheEnds) {
   // 7 x 1/2 = 3 1/2, 7 x 5/8 = 4 3/8, 7 x 3/4 = 5 1/4.
   const double table[][2]{{0.5, 3.5}, {0.625, 4.375}, {0.75, 5.25}};
-  for (const auto& [diameter, limit] : table) {
+  for (const auto& row : table) {
+    const double limit = row[1];
     const auto wall = [&](double left, double right) {
       BareWall bare = withBolts({left, 48, 96 - right});
-      editBoltType(bare, [&](BoltType& type) { type.diameter = diameter; });
+      editBoltType(bare, [&](BoltType& type) { type.diameter = row[0]; });
       return bare;
     };
     EXPECT_TRUE(silent(wall(limit + sixteenth, limit + sixteenth), R::BoltEndNear));
