@@ -139,10 +139,11 @@ ElevationDrawing drawElevation(const ElevationInput& input) {
 }
 
 ElevationView fitElevation(const WallLayout& layout, const Bounds& window, bool fromInside, double upTo) {
-  // Left and right: room for labels and for the words of the rows. Below: earth and two rows of values.
+  // Left and right: room for labels and for the words of the rows. Below: earth and two rows of values, or one.
   constexpr double side = 84;
   constexpr double above = 48;
-  constexpr double below = 168;
+  constexpr double low = 420;
+  const double below = window.y1 - window.y0 < low ? 112 : 198;
   const double high = std::max(1.0, upTo - layout.bottom);
   const double wide = std::max(1.0, layout.concrete.length());
   const double room = std::max(40.0, window.y1 - window.y0 - above - below);

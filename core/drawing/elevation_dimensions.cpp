@@ -1,6 +1,7 @@
 // Marks, notes and dimensions: everything written but the labels of flags.
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "core/drawing/elevation_parts.h"
 #include "core/drawing/text_metrics.h"
@@ -27,9 +28,12 @@ void markAt(Scene& scene, const std::string& mark, double station, double top, I
     return;
   const Ink ink = isInHand(scene, id) ? Ink::Hand : Ink::Text;
   const double y = std::max(scene.y(top) - 6, scene.frame.y0 + size + 4);
-  if (scene.y(top) < scene.frame.y1)
-    say(scene, "mark " + mark, {scene.x(station), y}, mark, ink,
-        styled(size, Weight::Bold, Anchor::Middle, Ink::Paper));
+  if (scene.y(top) >= scene.frame.y1)
+    return;
+  for (int level = 0; level < 3; ++level) // above the mark of a near neighbour
+    if (say(scene, "mark " + mark, {scene.x(station), y - level * 1.05 * size}, mark, ink,
+            styled(size, Weight::Bold, Anchor::Middle, Ink::Paper)))
+      return;
 }
 
 void columnWords(Scene& scene, const ColumnBody& column) {
@@ -193,22 +197,91 @@ std::vector<Drop> barDrops(const Scene& scene, bool& found) {
   return drops;
 }
 
-// Upright under the line at one of two levels; a quarter turn where neither is free, or always on the screen.
-void writeValue(Scene& scene, const Drop& drop, double y) {
-  const std::string value = lengthOf(scene, drop.station);
-  const std::string name = "run " + drop.mark;
-  const double size = scene.paper ? 11.5 : 11;
-  const double x = scene.x(drop.station);
-  const Weight weight = drop.bold ? Weight::Bold : Weight::Regular;
-  // The first value never stands left of the hook line.
-  const double half = textWidth(value, size) / 2 + 4;
-  const double hook = scene.x(0);
-  const double clear = scene.view.fromInside ? std::min(x, hook - half) : std::max(x, hook + half);
-  for (int level = 0; scene.paper && level < 2; ++level)
-    if (say(scene, name, {clear, y + size * (1.22 + 1.16 * level)}, value, drop.ink,
-            styled(size, weight, Anchor::Middle, level ? Ink::Paper : Ink::None)))
-      return;
-  say(scene, name, {x + size * 0.37, y + 7}, value, drop.ink, styled(size, weight, Anchor::End, Ink::None, 90));
+constexpr double turnedGap = 12; // pt from one turned value to the next
+
+double valueSize(const Scene& scene) { return scene.paper ? 11.5 : 11; }
+
+TextStyle valueStyle(const Scene& scene, const Drop& drop, Anchor anchor, double turn, Ink halo = Ink::None) {
+  return styled(valueSize(scene), drop.bold ? Weight::Bold : Weight::Regular, anchor, halo, turn);
+}
+
+// Upright under the line, each at one of two levels; nothing where one of them has no free place. The first value never
+// stands left of the hook line.
+std::optional<std::vector<Point2>> uprightPlaces(const Scene& scene, const std::vector<Drop>& drops, double y) {
+  std::vector<Bounds> taken;
+  for (const TakenBox& other : scene.drawing.taken())
+    taken.push_back(other.box);
+  std::vector<Point2> places;
+  const double size = valueSize(scene), hook = scene.x(0);
+  for (const Drop& drop : drops) {
+    const std::string value = lengthOf(scene, drop.station);
+    const double x = scene.x(drop.station), half = textWidth(value, size) / 2 + 4;
+    const double clear = scene.view.fromInside ? std::min(x, hook - half) : std::max(x, hook + half);
+    const auto before = places.size();
+    for (int level = 0; level < 2 && places.size() == before; ++level) {
+      const Point2 at{clear, y + size * (1.22 + 1.16 * level)};
+      const Bounds box = textBox(at, value, valueStyle(scene, drop, Anchor::Middle, 0));
+      if (!scene.frame.contains(box) ||
+          std::any_of(taken.begin(), taken.end(), [&](const Bounds& other) { return other.overlaps(box); }))
+        continue;
+      taken.push_back(box);
+      places.push_back(at);
+    }
+    if (places.size() == before)
+      return std::nullopt;
+  }
+  return places;
+}
+
+// The places nearest to the wanted ones, in their order, with at least that gap between neighbours.
+std::vector<double> spread(const std::vector<double>& wanted, double gap) {
+  struct Block {
+    double sum;
+    double count;
+    double middle() const { return sum / count; }
+  };
+  std::vector<Block> blocks;
+  for (std::size_t i = 0; i < wanted.size(); ++i) {
+    blocks.push_back({wanted[i] - gap * static_cast<double>(i), 1});
+    while (blocks.size() > 1 && blocks[blocks.size() - 2].middle() >= blocks.back().middle()) {
+      const Block last = blocks.back();
+      blocks.pop_back();
+      blocks.back() = {blocks.back().sum + last.sum, blocks.back().count + last.count};
+    }
+  }
+  std::vector<double> places;
+  for (const Block& block : blocks)
+    for (double k = 0; k < block.count; ++k)
+      places.push_back(block.middle() + gap * static_cast<double>(places.size()));
+  return places;
+}
+
+// A quarter turn each; where marks are closer than letters are high, the values spread and a short line leads to them.
+void sayTurned(Scene& scene, const std::vector<Drop>& drops, double y) {
+  const double size = valueSize(scene);
+  const double sign = scene.view.fromInside ? -1 : 1;
+  std::vector<double> wanted;
+  for (const Drop& drop : drops)
+    wanted.push_back(sign * scene.x(drop.station));
+  const std::vector<double> places = spread(wanted, turnedGap);
+  const double first = sign * scene.x(0);
+  for (std::size_t i = 0; i < drops.size(); ++i) {
+    const double x = sign * std::max(places[i], first + turnedGap * static_cast<double>(i)), at = scene.x(drops[i].station);
+    if (std::abs(x - at) > 0.5)
+      scene.drawing.line({at, y + 1}, {x, y + 6}, drops[i].ink, 0.5);
+    say(scene, "run " + drops[i].mark, {x + size * 0.37, y + 7}, lengthOf(scene, drops[i].station), drops[i].ink,
+        valueStyle(scene, drops[i], Anchor::End, 90));
+  }
+}
+
+// On the screen turned always; on paper upright where all of the row can be.
+void sayValues(Scene& scene, const std::vector<Drop>& drops, double y) {
+  const auto places = scene.paper ? uprightPlaces(scene, drops, y) : std::nullopt;
+  if (!places)
+    return sayTurned(scene, drops, y);
+  for (std::size_t i = 0; i < drops.size(); ++i)
+    say(scene, "run " + drops[i].mark, (*places)[i], lengthOf(scene, drops[i].station), drops[i].ink,
+        valueStyle(scene, drops[i], Anchor::Middle, 0, Ink::Paper));
 }
 
 void row(Scene& scene, double y, double from, const std::vector<Drop>& drops, std::string_view title,
@@ -230,10 +303,14 @@ void row(Scene& scene, double y, double from, const std::vector<Drop>& drops, st
     const double x = scene.x(drop.station);
     scene.drawing.line({x, from}, {x, y - 1}, drop.ink, 0.5);
     drawCrowsFoot(scene.drawing, x, y, Pointing::Down, drop.ink, 6, 1.2);
-    say(scene, "row mark " + drop.mark, {x, y - 11}, drop.mark, drop.ink,
-        styled(scene.paper ? 9.5 : 10.5, Weight::Bold, Anchor::Middle, Ink::Paper));
-    writeValue(scene, drop, y);
   }
+  const double size = scene.paper ? 9.5 : 10.5;
+  for (const Drop& drop : drops)
+    for (int level = 0; level < 2; ++level) // the mark of a near neighbour goes one level up
+      if (say(scene, "row mark " + drop.mark, {scene.x(drop.station), y - 11 - level * 1.05 * size}, drop.mark, drop.ink,
+              styled(size, Weight::Bold, Anchor::Middle, Ink::Paper)))
+        break;
+  sayValues(scene, drops, y);
 }
 
 void runningRows(Scene& scene) {
@@ -253,12 +330,17 @@ void runningRows(Scene& scene) {
       scene.paper ? "varillas a" : found ? "from the hook" : "as planned");
 }
 
+// In the concrete under the tape, where there is room for them.
 void barMarks(Scene& scene) {
-  for (const BarBody& bar : scene.wall.bars)
-    if (bar.bar->run == BarRun::Upright && scene.sees(bar.body.a.s))
-      say(scene, "bar mark " + bar.bar->mark,
-          {scene.x(bar.body.a.s) + 5 + bar.body.radius * scene.view.scale, scene.y(bar.body.a.z) - 10}, bar.bar->mark,
-          Ink::Text2, styled(9, Weight::Regular, Anchor::Start, Ink::Concrete));
+  constexpr double size = 9;
+  for (const BarBody& bar : scene.wall.bars) {
+    if (bar.bar->run != BarRun::Upright || !scene.sees(bar.body.a.s))
+      continue;
+    const double y = scene.y(bar.body.a.z) - 10;
+    if (y - size > scene.y(pourAt(scene.wall, bar.body.a.s)) + scene.blade)
+      say(scene, "bar mark " + bar.bar->mark, {scene.x(bar.body.a.s) + 5 + bar.body.radius * scene.view.scale, y},
+          bar.bar->mark, Ink::Text2, styled(size, Weight::Regular, Anchor::Start, Ink::Concrete));
+  }
 }
 
 } // namespace

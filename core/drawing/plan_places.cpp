@@ -212,7 +212,8 @@ void placeMark(Placer& placer, const WallLine& wall, const WallPlace& place, con
   spot.station = place.length / 2;
   spot.stations = {0, place.length};
   spot.rows = 4;
-  if (placer.placeText(mark, frame, wall.thickness, spot, true))
+  // On a sheet every wall has its mark, if far out; on the screen a mark that strayed would name another wall.
+  if (placer.placeText(mark, frame, wall.thickness, spot, paper))
     placer.places.walls[wall.id].mark = mark;
 }
 
@@ -385,8 +386,8 @@ std::shared_ptr<const PlanPlaces> planPlaces(const Job& job, const PlanStyle& st
     if (outline.size() == 4)
       placeDiagonals(placer, outline);
   forEachWall(job, style.view, [&](const WallLine& wall, const WallPlace& place, const PlanFrame& frame) {
-    placeSigns(placer, wall, place, frame);
     placeMark(placer, wall, place, frame);
+    placeSigns(placer, wall, place, frame);
   });
   const WallLine* hooked = job.walls.find(style.shown ? style.shown : job.walls[0].id);
   if (hooked && wallLength(job, *hooked) >= tolerance::same)

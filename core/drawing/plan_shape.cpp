@@ -96,7 +96,8 @@ std::optional<std::pair<Point2, Point2>> planBounds(const Job& job) {
 }
 
 PlanView fitPlan(const Job& job, const Bounds& window) {
-  constexpr double margin = 46; // marks, lengths, the north arrow
+  // Marks, lengths, the north arrow; a small window takes them closer.
+  const double margin = std::clamp(0.16 * std::min(window.x1 - window.x0, window.y1 - window.y0), 36.0, 46.0);
   PlanView view;
   const auto box = planBounds(job);
   if (!box)

@@ -110,19 +110,31 @@ std::optional<Level> levelAt(const CheckedWall& wall, const std::vector<PlanSign
   return worst;
 }
 
+// An end where nothing was found: a ring in the wall itself, at its true place.
+void drawClear(WallPen& pen, double station) {
+  constexpr double radius = 2.2;
+  const double near = 5 / pen.frame.scale;
+  if (pen.frame.length < 2 * near)
+    return;
+  const Point2 at = pen.frame.page(std::clamp(station, near, pen.frame.length - near),
+                                   pen.layout.wall->thickness / 2);
+  pen.drawing.disc(at, radius, Ink::Paper);
+  pen.drawing.ring(at, radius, pen.hand && !pen.paper ? Ink::Hand : Ink::Text2, 1.1);
+}
+
 void drawSigns(WallPen& pen, const CheckedWall& wall, const WallPlaces& places) {
   for (const PlanSign& sign : places.signs) {
     const auto level = levelAt(wall, places.signs, sign);
-    const Point2 m = sign.middle;
-    const Bounds box{m.x - signWidth / 2, m.y - signHeight / 2, m.x + signWidth / 2, m.y + signHeight / 2};
-    if (level) {
-      pen.drawing.fillRect(box.x0, box.y0, box.x1, box.y1, Ink::Paper);
-      drawSwatch(pen.drawing, *level, m.x - 6, m.y, 12, 8.4, inkOf(*level));
-    } else if (!pen.layout.wall->panels.empty()) {
-      pen.drawing.ring(m, 2.6, Ink::Text2, 1.2);
-    } else {
+    if (!level) {
+      if (!pen.layout.wall->panels.empty())
+        for (const double station : sign.stations)
+          drawClear(pen, station);
       continue;
     }
+    const Point2 m = sign.middle;
+    const Bounds box{m.x - signWidth / 2, m.y - signHeight / 2, m.x + signWidth / 2, m.y + signHeight / 2};
+    pen.drawing.fillRect(box.x0, box.y0, box.x1, box.y1, Ink::Paper);
+    drawSwatch(pen.drawing, *level, m.x - 6, m.y, 12, 8.4, inkOf(*level));
     pen.drawing.take("sign", box);
   }
 }

@@ -72,6 +72,8 @@ std::vector<ListLine> stackOnTheThread(const SectionPen& pen) {
   if (stack->plateWasher > 0)
     rows.push_back({"plate washer", measure(pen, stack->plateWasher)});
   rows.push_back({"sill " + print(sill.nominal), measure(pen, stack->sill)});
+  for (std::size_t i = 1; i < rows.size(); ++i)
+    rows[i].detail = true;
   const double needed = neededProjection(*stack), there = anchor.top - anchor.pour;
   const double spare = there - needed;
   rows.push_back({"needed", measure(pen, needed)});
@@ -119,11 +121,16 @@ std::optional<Bounds> freePlace(const SectionPen& pen, double px, double top, do
 
 } // namespace
 
-void SectionPen::list(double px, double top, const std::vector<ListLine>& rows) {
+void SectionPen::list(double px, double top, std::vector<ListLine> rows) {
   if (rows.empty())
     return;
-  const auto place = freePlace(*this, px, top, widthOf(rows), lead * static_cast<double>(rows.size()));
-  if (!place) { // too small a window for the list as a block: line by line, wherever a line is free
+  const auto find = [&] { return freePlace(*this, px, top, widthOf(rows), lead * static_cast<double>(rows.size())); };
+  auto place = find();
+  if (!place) { // too small a window for all of it: what matters most
+    std::erase_if(rows, [](const ListLine& row) { return row.detail; });
+    place = find();
+  }
+  if (!place) { // line by line, wherever a line is free
     for (const ListLine& row : rows)
       note(px, top, row.measure.empty() ? row.words : row.words + " · " + row.measure, listSize, row.ink);
     return;

@@ -15,6 +15,7 @@ struct ListLine {
   std::string measure{};
   Weight weight = Weight::Regular;
   Ink ink = Ink::Text;
+  bool detail = false; // left out where there is room for the gist only
 };
 
 struct SectionPen {
@@ -39,7 +40,7 @@ struct SectionPen {
   void note(double px, double py, std::string_view words, double size, Ink ink, Anchor anchor = Anchor::Start,
             Weight weight = Weight::Regular);
   // Writes a list as one block where nothing is in its way, as near as can be to its wanted top, right of px.
-  void list(double px, double top, const std::vector<ListLine>& rows);
+  void list(double px, double top, std::vector<ListLine> rows);
 };
 
 void drawSectionConcrete(SectionPen& pen);

@@ -24,7 +24,7 @@ namespace {
 FieldRow<Strap> fromColumnRow(const FieldPlace& place) {
   const auto columnOf = [wall = place.wall](const Strap& strap) { return findIn(wall->columns, strap.column); };
   FieldRow<Strap> row = measuredRow<Strap>(
-      place, {"fromColumn", "from column", "centre to centre, + right", {}, {}, {}},
+      place, {"fromColumn", "from column", "of its centre, + right", {}, {}, {}},
       [=](const Strap& strap) { return strap.station - columnOf(strap)->station; },
       [=](Strap& strap, double value) { strap.station = columnOf(strap)->station + value; }, offsets, true);
   row = checked(std::move(row), [allowed = insideWall(place)](const Strap& strap) -> std::string {

@@ -145,7 +145,7 @@ TEST(Plan, FitsTheWindow) {
   const Point2 low = view.page({-4, -4});
   const Point2 high = view.page({292, 340});
   EXPECT_TRUE((window.contains(low) && window.contains(high)));
-  EXPECT_NEAR(low.y - high.y, 260 - 92, 1e-9);
+  EXPECT_NEAR(low.y - high.y, 260 - 2 * 0.16 * 260, 1e-9);
 }
 
 TEST(Plan, SaysBothDiagonalsWhenTheyAgree) {

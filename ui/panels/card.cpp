@@ -17,7 +17,7 @@ namespace sillwright {
 
 namespace {
 
-constexpr int labelWidth = 92;
+constexpr int labelWidth = 86;
 constexpr std::size_t mostFindings = 6;
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
@@ -195,7 +195,7 @@ QWidget* Card::makeEditor(const Field& field) {
   editor->setAccessibleName(text(field.title));
   editor->setAccessibleDescription(text(field.note));
   editor->setFixedHeight(23);
-  editor->setFixedWidth(field.kind == FieldKind::Choice ? 150 : 128);
+  editor->setFixedWidth(field.kind == FieldKind::Choice ? 150 : 108);
   return editor;
 }
 
