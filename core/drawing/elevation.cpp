@@ -52,8 +52,13 @@ Bounds textBox(Point2 at, std::string_view words, const TextStyle& style) {
 }
 
 bool say(Scene& scene, std::string name, Point2 at, std::string_view words, Ink ink, const TextStyle& style) {
+  return sayWithin(scene, scene.frame, std::move(name), at, words, ink, style);
+}
+
+bool sayWithin(Scene& scene, const Bounds& room, std::string name, Point2 at, std::string_view words, Ink ink,
+               const TextStyle& style) {
   const Bounds box = textBox(at, words, style);
-  if (!scene.frame.contains(box))
+  if (!room.contains(box))
     return false;
   for (const TakenBox& other : scene.drawing.taken())
     if (other.box.overlaps(box))

@@ -290,15 +290,17 @@ void row(Scene& scene, double y, double from, const std::vector<Drop>& drops, st
   const double out = scene.view.fromInside ? 1 : -1;
   const Anchor anchor = scene.view.fromInside ? Anchor::Start : Anchor::End;
   scene.drawing.line({scene.x(s.from), y}, {scene.x(s.to), y}, Ink::Dim, 0.7);
+  const double near = scene.x(s.from); // the hook, or the end of the stretch toward it
   if (scene.sees(0)) {
-    scene.drawing.line({scene.x(0), from}, {scene.x(0), y + 6}, Ink::Dim, 0.6);
-    scene.drawing.disc({scene.x(0), y}, 3, Ink::Paper);
-    scene.drawing.ring({scene.x(0), y}, 3, Ink::Dim, 1.2);
-    say(scene, "row " + std::string(title), {scene.x(0) + out * 11, y + 1}, title, Ink::Text,
-        styled(scene.paper ? 10 : 11, Weight::Bold, anchor));
-    say(scene, "row second " + std::string(title), {scene.x(0) + out * 11, y + 13}, second, Ink::Text2,
-        styled(scene.paper ? 9 : 10, scene.paper ? Weight::Italic : Weight::Regular, anchor));
+    scene.drawing.line({near, from}, {near, y + 6}, Ink::Dim, 0.6);
+    scene.drawing.disc({near, y}, 3, Ink::Paper);
+    scene.drawing.ring({near, y}, 3, Ink::Dim, 1.2);
   }
+  const Bounds& room = scene.input.window;
+  sayWithin(scene, room, "row " + std::string(title), {near + out * 11, y + 1}, title, Ink::Text,
+            styled(scene.paper ? 10 : 11, Weight::Bold, anchor));
+  sayWithin(scene, room, "row second " + std::string(title), {near + out * 11, y + 13}, second, Ink::Text2,
+            styled(scene.paper ? 9 : 10, scene.paper ? Weight::Italic : Weight::Regular, anchor));
   for (const Drop& drop : drops) {
     const double x = scene.x(drop.station);
     scene.drawing.line({x, from}, {x, y - 1}, drop.ink, 0.5);

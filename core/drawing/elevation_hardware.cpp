@@ -156,9 +156,13 @@ void drawPairLink(Scene& scene, const Opening& opening) {
   const double apart = right->joint - left->joint;
   const bool level = std::abs(apart) <= 0.125;
   const double toHigh = (apart > 0) != scene.view.fromInside ? 11.0 : -11.0;
-  const Point2 at{line[0].x + (line[1].x - line[0].x) * 0.35, line[0].y + (line[1].y - line[0].y) * 0.35};
+  Point2 at{line[0].x + (line[1].x - line[0].x) * 0.35, line[0].y + (line[1].y - line[0].y) * 0.35};
   if (!scene.frame.contains(at) || std::abs(line[1].x - line[0].x) < 60)
     return;
+  // Where the pour line does not step down in the opening, its tape lies along the link: the vial floats above.
+  const double tape = scene.y(pourAt(scene.wall, opening.from + (opening.to - opening.from) * 0.35));
+  if (at.y + 8 > tape && at.y - 8 < tape + scene.blade)
+    at.y = tape - std::max(0.0, scene.wall.wall->formTop) * scene.view.scale - 12;
   drawVial(scene, at, level ? apart * 20 * (scene.view.fromInside ? -1 : 1) : toHigh);
   const std::string words = left->strap->mark + " and " + right->strap->mark + ": joints " +
                             (level ? "level" : inches(std::abs(apart)) + " out of level");

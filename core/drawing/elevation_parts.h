@@ -47,6 +47,9 @@ bool isInHand(const Scene& scene, Id piece);
 void fillBox(Scene& scene, const Bounds& box, Ink fill, Ink edge, double width);
 // Writes where nothing else is written; false where it is not free or leaves the frame.
 bool say(Scene& scene, std::string name, Point2 at, std::string_view words, Ink ink, const TextStyle& style);
+// The same in other room than the frame: beside a stretch that is cut out of a wall.
+bool sayWithin(Scene& scene, const Bounds& room, std::string name, Point2 at, std::string_view words, Ink ink,
+               const TextStyle& style);
 Bounds textBox(Point2 at, std::string_view words, const TextStyle& style);
 
 void collectPieces(Scene& scene);

@@ -99,6 +99,39 @@ TEST(Sheet, everyTextStaysOnItsPageOnEveryPaper) {
     }
 }
 
+struct Written {
+  Bounds box; // of the letters, without the halo
+  const std::string* words;
+};
+
+std::vector<Written> textsOf(const Page& page) {
+  std::vector<Written> texts;
+  for (const Prim& prim : page.drawing.prims()) {
+    if (prim.kind != Prim::Kind::Text)
+      continue;
+    const TextPrim& text = page.drawing.textOf(prim);
+    TextStyle style = text.style;
+    style.halo = Ink::None;
+    Drawing scratch;
+    texts.push_back({scratch.text(page.drawing.pointsOf(prim)[0], text.text, Ink::Text, style), &text.text});
+  }
+  return texts;
+}
+
+// Letters that touch by less than half a point read apart.
+TEST(Sheet, noTextLiesOverAnotherOnAnyPaper) {
+  constexpr double slack = 0.5; // pt
+  for (const Job& job : {support::boatShedFront(), support::boatShedFrontSteelMoved(), support::ridgeHouse()})
+    for (const Paper& paper : papers())
+      for (const Page& page : composeSheets(job, on(std::string(paper.key).c_str()))) {
+        const std::vector<Written> texts = textsOf(page);
+        for (std::size_t i = 0; i < texts.size(); ++i)
+          for (std::size_t j = 0; j < i; ++j)
+            EXPECT_FALSE(texts[i].box.overlaps(texts[j].box, slack))
+                << paper.key << ", " << page.title << ": " << *texts[i].words << " over " << *texts[j].words;
+      }
+}
+
 TEST(Sheet, everyPieceToSetIsInASettingTable) {
   const Job job = support::ridgeHouse();
   for (const char* paper : {"letter", "tabloid"}) {

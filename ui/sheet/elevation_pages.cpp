@@ -63,26 +63,47 @@ Fit fitStretch(const WallLayout& layout, Interval stations, const Bounds& area) 
   return {kept, broken(stations, room / kept.pointsPerInch)};
 }
 
+double heightOnPage(const WallLayout& layout, double scale) {
+  return (heightAbove(layout) - layout.bottom + earthBelow) * scale + dimensionRows;
+}
+
+double tableRoom(std::size_t rows) {
+  return rows > 0 ? tableHeadHeight + tableRowHeight * static_cast<double>(rows) + 10 : 0;
+}
+
 ElevationView viewOf(const WallLayout& layout, Interval part, const Bounds& area, double scale) {
   ElevationView view;
   view.scale = scale;
   const double drawn = part.length() * scale;
   const double left = area.x0 + std::max(sideMargin, (area.x1 - area.x0 - drawn) / 2);
   view.origin.x = left - part.from * scale;
-  const double deep = (-layout.bottom + earthBelow) * scale + dimensionRows;
   const double high = heightAbove(layout) * scale;
-  const double spare = std::max(0.0, area.y1 - area.y0 - deep - high);
+  const double spare = std::max(0.0, area.y1 - area.y0 - heightOnPage(layout, scale));
   view.origin.y = area.y0 + high + spare / 2;
   return view;
 }
 
+std::string partWords(const WallLine& wall, const Stretch& stretch, std::size_t part, std::size_t parts) {
+  std::string words = "wall " + wall.mark + (stretch.name.empty() ? "" : ", " + stretch.name);
+  if (parts > 1)
+    words += ", part " + std::to_string(part + 1) + " of " + std::to_string(parts);
+  return words;
+}
+
+// The mark stays as it was given, the words become capitals.
 std::string stretchTitle(const WallLine& wall, const Stretch& stretch, std::size_t part, std::size_t parts) {
   std::string title = "WALL " + wall.mark;
-  for (const char c : stretch.name.empty() ? std::string() : ", " + stretch.name)
+  for (const char c : partWords(wall, stretch, part, parts).substr(title.size()))
     title += static_cast<char>(std::toupper(static_cast<unsigned char>(c)));
-  if (parts > 1)
-    title += ", PART " + std::to_string(part + 1) + " OF " + std::to_string(parts);
   return title;
+}
+
+Draft withoutDrawing(const Draft& draft) {
+  Draft like;
+  like.title = draft.title;
+  like.subject = draft.subject;
+  like.note = draft.note;
+  return like;
 }
 
 void drawWallDrawing(Draft& draft, const Job& job, const CheckedWall& wall, Interval part, const Bounds& area,
@@ -120,23 +141,27 @@ void addTablePages(std::vector<Draft>& drafts, const Draft& first, const Table& 
 }
 
 void addStretchPage(std::vector<Draft>& drafts, const Job& job, const CheckedWall& wall, const PageFrame& frame,
-                    const Stretch& stretch) {
+                    const Stretch& stretch, std::vector<NotesInput>& later) {
   const WallLine& line = *wall.layout.wall;
   Table table = settingTable(job, wall, stretch.stations);
   const double contentHeight = frame.content.y1 - frame.content.y0 - 36;
   const std::size_t wanted = std::min<std::size_t>(table.rows.size(), rowsThatFit(contentHeight * 0.36));
-  const double tableHeight = wanted > 0 ? tableHeadHeight + tableRowHeight * static_cast<double>(wanted) + 10 : 0;
   const bool besides = frame.width > 1000;
   const double notesWidth = besides ? 252 : 0;
   Bounds area = frame.content;
   area.y0 += 36;
-  area.y1 -= tableHeight;
+  area.y1 -= tableRoom(wanted);
   area.x1 -= notesWidth > 0 ? notesWidth + 14 : 0;
   const Fit fit = fitStretch(wall.layout, stretch.stations, area);
+  const double top = area.y0;
   for (std::size_t p = 0; p < fit.parts.size(); ++p) {
     const Interval part = fit.parts[p];
     if (fit.parts.size() > 1)
       table = settingTable(job, wall, part);
+    // The table takes what the drawing leaves.
+    const double left = frame.content.y1 - top - heightOnPage(wall.layout, fit.scale.pointsPerInch);
+    const std::size_t shown = std::min(table.rows.size(), std::max(wanted, rowsThatFit(left - 10)));
+    area.y1 = frame.content.y1 - tableRoom(shown);
     Draft draft;
     draft.title = stretchTitle(line, stretch, p, fit.parts.size());
     draft.subject = line.mark + (stretch.name.empty() ? "" : ", " + stretch.name);
@@ -146,21 +171,23 @@ void addStretchPage(std::vector<Draft>& drafts, const Job& job, const CheckedWal
     drawScaleBar(draft.drawing, area.x1 - 8, frame.content.y0 + 12, fit.scale.pointsPerInch);
     std::vector<std::string> listed;
     drawWallDrawing(draft, job, wall, part, area, fit.scale, listed);
-    const std::size_t shown = std::min(table.rows.size(), std::max(wanted, std::size_t{0}));
     if (shown > 0)
       drawTable(draft.drawing, table, 0, shown, frame.content.x0, area.y1 + 4, area.x1 - frame.content.x0);
-    const NotesInput notes{&job, &wall, part, listed};
+    const Draft like = withoutDrawing(draft);
+    NotesInput notes{&job, &wall, part, listed};
+    std::size_t noted = 0;
     if (besides) {
       const Bounds column{area.x1 + 14, frame.content.y0, frame.content.x1, frame.content.y1};
       draft.drawing.line({area.x1 + 7, column.y0}, {area.x1 + 7, column.y1}, Ink::Text, 0.6);
-      const auto rest = drawNotes(draft.drawing, notes, column, 0);
-      drafts.push_back(draft);
-      addTablePages(drafts, draft, table, shown, frame);
-      addNotePages(drafts, draft, notes, rest, frame);
+      noted = drawNotes(draft.drawing, notes, column);
+    }
+    drafts.push_back(std::move(draft));
+    addTablePages(drafts, like, table, shown, frame);
+    if (besides) {
+      addRestOfNotes(drafts, like, notes, noted, frame);
     } else {
-      drafts.push_back(draft);
-      addTablePages(drafts, draft, table, shown, frame);
-      addNotePages(drafts, draft, notes, 0, frame);
+      notes.part = partWords(line, stretch, p, fit.parts.size());
+      later.push_back(std::move(notes));
     }
   }
 }
@@ -181,7 +208,6 @@ void addOverview(std::vector<Draft>& drafts, const Job& job, const CheckedWall& 
   draft.scale = scale.name;
   drawHead(draft, frame, "whole wall, seen from outside · " + std::string(scale.name));
   drawScaleBar(draft.drawing, area.x1 - 8, frame.content.y0 + 12, scale.pointsPerInch);
-  std::vector<std::string> listed;
   ElevationInput input;
   input.job = &job;
   input.wall = &wall;
@@ -191,7 +217,12 @@ void addOverview(std::vector<Draft>& drafts, const Job& job, const CheckedWall& 
   input.view.scale = scale.pointsPerInch;
   input.view.origin.x = (area.x0 + area.x1) / 2 - wall.layout.length * scale.pointsPerInch / 2;
   input.view.origin.y = area.y1 - dimensionRows - (-wall.layout.bottom + earthBelow) * scale.pointsPerInch;
-  draft.drawing.add(drawElevation(input).drawing);
+  ElevationDrawing drawn = drawElevation(input);
+  if (!drawn.listed.empty()) { // too little room for labels here: the parts carry them
+    input.labels = false;
+    drawn = drawElevation(input);
+  }
+  draft.drawing.add(drawn.drawing);
   drafts.push_back(std::move(draft));
 }
 
@@ -225,12 +256,13 @@ std::vector<Stretch> stretchesOf(const WallLayout& layout) {
   return stretches;
 }
 
-void addElevationPages(std::vector<Draft>& drafts, const Job& job, const CheckedWall& wall, const PageFrame& frame) {
+void addElevationPages(std::vector<Draft>& drafts, const Job& job, const CheckedWall& wall, const PageFrame& frame,
+                       std::vector<NotesInput>& later) {
   const auto stretches = stretchesOf(wall.layout);
   if (stretches.size() > 1)
     addOverview(drafts, job, wall, frame);
   for (const Stretch& stretch : stretches)
-    addStretchPage(drafts, job, wall, frame, stretch);
+    addStretchPage(drafts, job, wall, frame, stretch, later);
 }
 
 } // namespace sillwright::sheet

@@ -5,6 +5,7 @@
 
 #include "core/rules/checker.h"
 #include "ui/sheet/sheet_frame.h"
+#include "ui/sheet/sheet_notes.h"
 
 namespace sillwright::sheet {
 
@@ -17,6 +18,8 @@ struct Stretch {
 // Whole wall, or its parts on both sides of wide openings that hold nothing to set.
 std::vector<Stretch> stretchesOf(const WallLayout& layout);
 
-void addElevationPages(std::vector<Draft>& drafts, const Job& job, const CheckedWall& wall, const PageFrame& frame);
+// On paper with no room for notes beside the drawing they are collected in `later`.
+void addElevationPages(std::vector<Draft>& drafts, const Job& job, const CheckedWall& wall, const PageFrame& frame,
+                       std::vector<NotesInput>& later);
 
 } // namespace sillwright::sheet

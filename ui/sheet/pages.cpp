@@ -40,9 +40,11 @@ std::vector<Page> composeSheets(const Job& job, const SheetOptions& options) {
   };
   if (wants(PageKind::Plan))
     sheet::addPlanPages(drafts, job, walls, frame);
+  std::vector<sheet::NotesInput> notes;
   if (wants(PageKind::Elevation))
     for (const auto& wall : walls)
-      sheet::addElevationPages(drafts, job, *wall, frame);
+      sheet::addElevationPages(drafts, job, *wall, frame, notes);
+  sheet::addNotePages(drafts, notes, frame);
   if (wants(PageKind::Section))
     sheet::addSectionPages(drafts, job, walls, frame);
   std::vector<Page> pages;

@@ -32,18 +32,27 @@ void addCut(std::vector<Cut>& cuts, std::map<Likeness, std::size_t>& seen, const
   if (fresh)
     cuts.push_back(std::move(cut));
   else
-    cuts[at->second].like.push_back(cut.wall->layout.wall->mark + " " + cut.mark);
+    cuts[at->second].like.push_back({cut.wall->layout.wall->mark, cut.mark});
+}
+
+// "wall A: B1, B2; wall C: B9"
+std::string likeWords(const Cut& cut) {
+  std::string wall = cut.wall->layout.wall->mark;
+  std::string words = "wall " + wall + ": " + cut.mark;
+  for (const auto& [where, mark] : cut.like) {
+    words += (where == wall ? ", " : "; wall " + where + ": ") + mark;
+    wall = where;
+  }
+  return words;
 }
 
 void drawCut(Draft& draft, const Job& job, const Cut& cut, const Bounds& cell) {
   std::string title = cut.name;
   draft.drawing.text({cell.x0, cell.y0 + 12}, title, Ink::Text, bold(11));
-  std::string also = "wall " + cut.wall->layout.wall->mark + ", " + cut.mark;
-  for (const std::string& other : cut.like)
-    also += ", " + other;
+  const auto lines = wrapped(likeWords(cut), smallSize, cell.x1 - cell.x0);
   Bounds window = cell;
   SectionInput input;
-  window.y0 += 34;
+  window.y0 += 23 + 11 * static_cast<double>(lines.size());
   input.job = &job;
   input.wall = cut.wall;
   input.station = cut.station;
@@ -59,7 +68,6 @@ void drawCut(Draft& draft, const Job& job, const Cut& cut, const Bounds& cell) {
   input.view.scale = scale.pointsPerInch;
   input.window = window;
   draft.drawing.text({cell.x1, cell.y0 + 12}, scale.name, Ink::Text, plain(bodySize, Anchor::End));
-  const auto lines = wrapped(also, smallSize, cell.x1 - cell.x0);
   double y = cell.y0 + 25;
   for (std::size_t i = 0; i < lines.size(); ++i, y += 11)
     draft.drawing.text({cell.x0, y}, lines[i], Ink::Text, plain(smallSize));

@@ -16,7 +16,7 @@ struct Cut {
   double station = 0;
   std::string mark;              // of the piece
   std::string name;              // of its type
-  std::vector<std::string> like; // marks of the others, "A: S2"
+  std::vector<std::pair<std::string, std::string>> like; // wall and mark of each piece cut alike
 };
 
 std::vector<Cut> distinctCuts(const std::vector<std::shared_ptr<const CheckedWall>>& walls);

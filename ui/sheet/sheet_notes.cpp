@@ -33,13 +33,25 @@ bool concerns(const NotesInput& input, const Finding& finding) {
   return overlap(finding.region.s, grown(input.stretch, 0.5)).length() >= 0;
 }
 
+// On a page of its own a block says which part of which wall it is about.
+void partLine(Pen& pen, const NotesInput& input) {
+  if (input.part.empty())
+    return;
+  pen.page.text({pen.x0, pen.y}, input.part, Ink::Text, bold(noteSize));
+  pen.gap(14);
+}
+
 void findingsBlock(Pen& pen, const NotesInput& input) {
+  const bool nothing = input.listed.empty() &&
+                       std::none_of(input.wall->findings.begin(), input.wall->findings.end(),
+                                    [&](const Finding& finding) { return concerns(input, finding); });
+  if (nothing && !input.part.empty())
+    return;
   pen.title("TO PUT RIGHT AND TO WATCH", "corregir y vigilar");
-  bool any = false;
+  partLine(pen, input);
   for (const Finding& finding : input.wall->findings) {
     if (!concerns(input, finding))
       continue;
-    any = true;
     drawSwatch(pen.page, finding.level, pen.x0, pen.y - 3.2, 12, 8.4, Ink::Text);
     pen.page.text({pen.x0 + 17, pen.y}, word(finding.level), Ink::Text, bold(noteSize));
     const double wide = textWidth(word(finding.level), noteSize) + 23;
@@ -55,7 +67,7 @@ void findingsBlock(Pen& pen, const NotesInput& input) {
     pen.text(sourceWords(*input.job, finding), 17, smallSize);
     pen.gap(4);
   }
-  if (!any)
+  if (nothing)
     pen.text("Nothing out of its limit or target on this part.");
   for (const std::string& line : input.listed)
     pen.text(line);
@@ -73,6 +85,7 @@ void overridesBlock(Pen& pen, const NotesInput& input) {
 // Readings of the pour line: at both ends of the part and at every step in it.
 void pourBlock(Pen& pen, const NotesInput& input) {
   pen.title("POUR LINE", "línea de colado, lecturas");
+  partLine(pen, input);
   std::vector<double> at{input.stretch.from};
   for (const PourRun& run : input.wall->layout.pour)
     for (const double s : {run.s.from, run.s.to})
@@ -142,50 +155,91 @@ void keyBlock(Pen& pen, const NotesInput&) {
 
 using Block = void (*)(Pen&, const NotesInput&);
 constexpr std::array<Block, 5> blocks{findingsBlock, overridesBlock, pourBlock, checksBlock, keyBlock};
+constexpr std::array<Block, 2> partBlocks{findingsBlock, pourBlock};
+constexpr std::array<Block, 3> jobBlocks{overridesBlock, checksBlock, keyBlock};
 
-double heightOf(Block block, const NotesInput& input, double width) {
+// A block and what it is about.
+struct Note {
+  Block block;
+  const NotesInput* input;
+};
+
+std::vector<Note> allNotes(const NotesInput& input) {
+  std::vector<Note> notes;
+  for (const Block block : blocks)
+    notes.push_back({block, &input});
+  return notes;
+}
+
+double heightOf(const Note& note, double width) {
   Drawing scratch;
   Pen pen{scratch, 0, width, 0};
-  block(pen, input);
+  note.block(pen, *note.input);
   return pen.y;
 }
 
-} // namespace
-
-std::size_t noteBlocks() { return blocks.size(); }
-
-std::size_t drawNotes(Drawing& page, const NotesInput& input, const Bounds& column, std::size_t first) {
+// Notes from `first` on while they fit; the first that did not. One that is taller than the column stands alone in it.
+std::size_t fill(Drawing& page, const std::vector<Note>& notes, const Bounds& column, std::size_t first) {
   double y = column.y0;
-  for (std::size_t i = first; i < blocks.size(); ++i) {
-    const double tall = heightOf(blocks[i], input, column.x1 - column.x0);
+  for (std::size_t i = first; i < notes.size(); ++i) {
+    const double tall = heightOf(notes[i], column.x1 - column.x0);
     if (tall <= 0)
       continue;
     if (y + tall > column.y1 && y > column.y0)
       return i;
     Pen pen{page, column.x0, column.x1, y};
-    blocks[i](pen, input);
+    notes[i].block(pen, *notes[i].input);
     y = pen.y + 12;
   }
-  return blocks.size();
+  return notes.size();
 }
 
-void addNotePages(std::vector<Draft>& drafts, const Draft& like, const NotesInput& input, std::size_t first,
-                  const PageFrame& frame) {
-  while (first < blocks.size()) {
+void addPages(std::vector<Draft>& drafts, const Draft& like, const std::vector<Note>& notes, const PageFrame& frame) {
+  for (std::size_t first = 0; first < notes.size();) {
     Draft draft;
-    draft.title = like.title + ", NOTES";
+    draft.title = like.title;
     draft.subject = like.subject;
     draft.note = like.note;
     const Bounds content = drawHead(draft, frame, "what to put right, to read and to check");
-    const double gutter = 24;
+    constexpr double gutter = 24;
     const double width = (content.x1 - content.x0 - gutter) / 2;
     const std::size_t before = first;
-    first = drawNotes(draft.drawing, input, {content.x0, content.y0, content.x0 + width, content.y1}, first);
-    first = drawNotes(draft.drawing, input, {content.x1 - width, content.y0, content.x1, content.y1}, first);
+    first = fill(draft.drawing, notes, {content.x0, content.y0, content.x0 + width, content.y1}, first);
+    first = fill(draft.drawing, notes, {content.x1 - width, content.y0, content.x1, content.y1}, first);
     if (first == before)
       return;
     drafts.push_back(std::move(draft));
   }
+}
+
+} // namespace
+
+std::size_t drawNotes(Drawing& page, const NotesInput& input, const Bounds& column) {
+  return fill(page, allNotes(input), column, 0);
+}
+
+void addRestOfNotes(std::vector<Draft>& drafts, Draft like, const NotesInput& input, std::size_t first,
+                    const PageFrame& frame) {
+  std::vector<Note> notes = allNotes(input);
+  notes.erase(notes.begin(), notes.begin() + static_cast<std::ptrdiff_t>(first));
+  like.title += ", NOTES";
+  addPages(drafts, like, notes, frame);
+}
+
+void addNotePages(std::vector<Draft>& drafts, const std::vector<NotesInput>& parts, const PageFrame& frame) {
+  if (parts.empty())
+    return;
+  std::vector<Note> notes;
+  for (const NotesInput& part : parts)
+    for (const Block block : partBlocks)
+      notes.push_back({block, &part});
+  for (const Block block : jobBlocks)
+    notes.push_back({block, &parts.front()});
+  Draft like;
+  like.title = "NOTES";
+  like.subject = "all walls";
+  like.note = "notes and readings";
+  addPages(drafts, like, notes, frame);
 }
 
 } // namespace sillwright::sheet

@@ -14,14 +14,16 @@ struct NotesInput {
   const CheckedWall* wall = nullptr;
   Interval stretch;
   std::vector<std::string> listed; // labels that the drawing carries as numbers
+  std::string part{};              // "wall A, left pier", for notes away from their drawing
 };
 
-// Draws blocks from `first` on while they fit; returns the first block that did not.
-std::size_t drawNotes(Drawing& page, const NotesInput& input, const Bounds& column, std::size_t first);
-std::size_t noteBlocks();
+// Notes in a column beside their drawing; how many of them are done with.
+std::size_t drawNotes(Drawing& page, const NotesInput& input, const Bounds& column);
+// Pages for those from `first` on.
+void addRestOfNotes(std::vector<Draft>& drafts, Draft like, const NotesInput& input, std::size_t first,
+                    const PageFrame& frame);
 
-// Pages for the blocks that are left.
-void addNotePages(std::vector<Draft>& drafts, const Draft& like, const NotesInput& input, std::size_t first,
-                  const PageFrame& frame);
+// On paper too small for a column: the notes of all parts together, checks and key once.
+void addNotePages(std::vector<Draft>& drafts, const std::vector<NotesInput>& parts, const PageFrame& frame);
 
 } // namespace sillwright::sheet
