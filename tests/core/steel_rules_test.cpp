@@ -169,6 +169,11 @@ TEST(SteelRules, CoverAtAStep) {
   const BareWall beside = stepped(upright(46.3125, 4));
   EXPECT_TRUE(finds(beside, R::BarCover, onBar(beside, 1.4375, 1.5, {{46.5625, 48}, deep, {-8, -2.5}}, right,
                                                F::Station, -sixteenth)));
+  // On the low side the face is not its own: it only stands up 5 1/2 out of the lower line, and lowering it by 7 would
+  // take it out of the bottom.
+  const BareWall low = stepped(upright(60, 4));
+  EXPECT_TRUE(finds(low, R::BarCover, {.pieces = {low.wall.bars[0].id}, .measured = -5.5, .limit = 1.5,
+                                       .region = {{59.75, 60.25}, deep, {-8, -2.5}}, .variant = top}));
   // A bar that runs through lies 1 1/2 under the lower line: -8 - 1.5 - 0.25 = -9.75.
   EXPECT_TRUE(silent(stepped(lying(6, 90, 4, -9.75)), R::BarCover));
   const BareWall through = stepped(lying(6, 90, 4, -9.6875));
@@ -200,6 +205,10 @@ TEST(SteelRules, TheFormIsNotUnderThePourLine) {
   const BareWall low = wall(-sixteenth);
   EXPECT_TRUE(finds(low, R::PourForm, {.pieces = {low.wall.id}, .measured = -sixteenth, .limit = 0,
                                        .region = {{0, 96}, {0, 8}, {-sixteenth, 0}}}));
+  const Findings steps = findingsOf(stepped(low), R::PourForm); // each stretch for itself
+  ASSERT_EQ(steps.size(), 2u);
+  EXPECT_TRUE(near(steps[0].region, Box3{{0, 48}, {0, 8}, {-sixteenth, 0}}));
+  EXPECT_TRUE(near(steps[1].region, Box3{{48, 96}, {0, 8}, {-8 - sixteenth, -8}}));
 }
 
 } // namespace
