@@ -27,7 +27,7 @@ Box3 nutBox(const AnchorBody& bolt) {
 
 Draft* reportUnder(const WallLayout& layout, const AnchorBody& bolt, const Box3& own, const Box3& wood, Id column,
                    Drafts& drafts) {
-  if (!under(planGap(own, wood), 0))
+  if (!under(planGap(own, wood), 0) || belowFoot(layout, bolt, wood))
     return nullptr;
   const Box3 region{overlap(own.s, wood.s), overlap(own.d, wood.d), own.z};
   Shortfall shortfall{planGap(own, wood), 0, region};

@@ -68,6 +68,12 @@ double planGap(const Box3& a, const Box3& b) {
   return std::max(along, across);
 }
 
+bool belowFoot(const WallLayout& layout, const AnchorBody& bolt, const Box3& wood) {
+  const double bearing = bolt.sillPiece ? layout.sills[*bolt.sillPiece].box.z.to : bolt.pour;
+  const double washer = bolt.washerBox ? bolt.washerBox->z.to : bearing;
+  return under(std::max({bolt.top, bearing, washer}), wood.z.from);
+}
+
 std::vector<double> movesUntilClear(double station, double want, const std::function<double(double)>& clear) {
   std::vector<double> moves;
   for (const double side : {-1.0, 1.0}) {

@@ -96,7 +96,7 @@ void checkWasherSill(const WallLayout& layout, const ResolvedLimits&, Drafts& dr
 void checkWasherColumn(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
   for (const AnchorBody& bolt : layout.anchors)
     for (const ColumnBody& column : layout.columns) {
-      if (!hasWasher(bolt) || nutUnder(bolt, column.box))
+      if (!hasWasher(bolt) || nutUnder(bolt, column.box) || belowFoot(layout, bolt, column.box))
         continue;
       const double clear = planGap(*bolt.washerBox, column.box);
       const double target = limits[LimitKey::WasherColumnTarget];

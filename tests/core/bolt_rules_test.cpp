@@ -198,5 +198,17 @@ TEST(BoltRules, NoNutUnderAColumn) {
   EXPECT_TRUE(finds(under, R::BoltStud, expected));
 }
 
+// Pour line and sill 8 lower from 48 on: what stands 1/16 over the edge of the step is 6 1/2 over the bolt.
+TEST(BoltRules, AStudOnTheHighSideOfAStep) {
+  BareWall bare = bareWall();
+  bare.wall.studs = StudLayout{};
+  bare.wall.studs->first = 47.3125; // 46.5625 to 48.0625
+  addBolt(bare, 49.5);              // washer from 48
+  EXPECT_FALSE(silent(bare, R::BoltStud));
+  bare.wall.steps.push_back({takeId(bare.job), "", 48, 96, -8, {}});
+  bare.wall.sills[0].splices = {48};
+  EXPECT_TRUE(silent(bare, R::BoltStud));
+}
+
 } // namespace
 } // namespace sillwright

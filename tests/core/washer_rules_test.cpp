@@ -127,6 +127,14 @@ TEST(WasherRules, NoWasherUnderAColumn) {
                                                          .correction = along(bolt, -0.125 - sixteenth)}));
 }
 
+TEST(WasherRules, AColumnOnTheHighSideOfAStep) {
+  BareWall bare = atColumn(33.1875);
+  EXPECT_FALSE(silent(bare, R::WasherColumn));
+  bare.wall.steps.push_back({takeId(bare.job), "", 31.75, 96, -8, {}}); // from the very side of the column on
+  bare.wall.sills[0].splices = {31.75};
+  EXPECT_TRUE(silent(bare, R::WasherColumn));
+}
+
 // Between columns there may be no room for the target: then the least move that clears.
 TEST(WasherRules, ClearsAColumnWithoutTheTargetWhereItMust) {
   BareWall bare = atColumn(33.1875);
@@ -138,7 +146,7 @@ TEST(WasherRules, ClearsAColumnWithoutTheTargetWhereItMust) {
   EXPECT_TRUE(near(found[0].correction, along(bare.wall.bolts[0].id, sixteenth)));
 }
 
-// The nut, 15/32 to either side of the axis, under the column is bolt.stud's: at 31.75 + 0.46875 = 32.21875 it meets it.
+// The nut under the column is bolt.stud's. It reaches 15/32 and meets the column at 31.75 + 0.46875 = 32.21875.
 TEST(WasherRules, ANutUnderAColumnIsSaidOnce) {
   EXPECT_FALSE(silent(atColumn(32.21875), R::WasherColumn));
   EXPECT_TRUE(silent(atColumn(32.21875), R::BoltStud));
