@@ -1,0 +1,135 @@
+// Left and right are alike to every rule: a wall in a mirror has the same findings in a mirror.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <random>
+
+#include "core/rules/checker.h"
+#include "core/rules/rule_book.h"
+#include "tests/support/broken_job.h"
+#include "tests/support/generate_job.h"
+#include "tests/support/mirror_job.h"
+#include "tests/support/sample_jobs.h"
+
+namespace sillwright {
+namespace {
+
+bool near(double a, double b) {
+  return std::abs(a - b) < 1e-7;
+}
+bool near(Interval a, Interval b) {
+  return near(a.from, b.from) && near(a.to, b.to);
+}
+
+std::vector<Id> sorted(std::vector<Id> ids) {
+  std::sort(ids.begin(), ids.end());
+  return ids;
+}
+
+// Rules that look for a way out on both sides: of two equal ways either may be offered.
+bool hasTwoWays(RuleId id) {
+  constexpr std::array rules{RuleId::StrapSteel, RuleId::StrapSeam,  RuleId::BoltSteel,    RuleId::BoltStrap,
+                             RuleId::BoltStud,   RuleId::BoltSplice, RuleId::WasherColumn, RuleId::BoltSpacing};
+  return std::find(rules.begin(), rules.end(), id) != rules.end();
+}
+
+bool isMirrorOf(const std::optional<Correction>& a, const std::optional<Correction>& b, RuleId id) {
+  if (!a || !b)
+    return a.has_value() == b.has_value();
+  const bool sameWay = near(a->by, b->by) && (a->field != Correction::Field::Station || hasTwoWays(id));
+  const bool otherWay = near(a->by, -b->by) && a->field == Correction::Field::Station;
+  return a->field == b->field && (sameWay || otherWay) && (a->piece == b->piece || hasTwoWays(id));
+}
+
+bool isMirrorOf(const Finding& a, const Finding& b, double length) {
+  const Interval s{length - b.region.s.to, length - b.region.s.from};
+  return a.rule == b.rule && a.level == b.level && a.unit == b.unit && a.wanted == b.wanted &&
+         near(a.measured, b.measured) && near(a.limit, b.limit) && sorted(a.pieces) == sorted(b.pieces) &&
+         isMirrorOf(a.correction, b.correction, a.rule) && near(a.region.s, s) && near(a.region.d, b.region.d) &&
+         near(a.region.z, b.region.z);
+}
+
+std::string about(const Finding& f) {
+  std::string text = std::string(rule(f.rule).name) + " level " + std::to_string(static_cast<int>(f.level)) +
+                     " measured " + std::to_string(f.measured) + " limit " + std::to_string(f.limit) + " s " +
+                     std::to_string(f.region.s.from) + " ... " + std::to_string(f.region.s.to) + " pieces";
+  for (const Id id : f.pieces)
+    text += " " + std::to_string(id.value);
+  return text;
+}
+
+// Takes each finding's mirror image out of the others; what is left on either side has none.
+void expectMirrored(const WallLayout& layout, const Findings& findings, Findings others) {
+  for (const Finding& finding : findings) {
+    const auto image = std::find_if(others.begin(), others.end(),
+                                    [&](const Finding& f) { return isMirrorOf(finding, f, layout.length); });
+    EXPECT_NE(image, others.end()) << layout.wall->mark << ": only here: " << about(finding);
+    if (image != others.end())
+      others.erase(image);
+  }
+  for (const Finding& finding : others)
+    ADD_FAILURE() << layout.wall->mark << ": only in the mirror: " << about(finding);
+}
+
+// The findings of a wall whose straps are all out of plumb by so much.
+Findings leaning(const Job& job, std::size_t wall, double lean) {
+  WallLayout layout = layOut(job, job.walls.pointer(wall));
+  for (StrapBody& strap : layout.straps)
+    strap.lean = lean;
+  return checkWall(layout, resolve(*job.limits));
+}
+
+std::size_t expectMirrored(const Job& job, double lean = 0) {
+  const Job other = mirrored(job);
+  std::size_t count = 0;
+  for (std::size_t i = 0; i < job.walls.size(); ++i) {
+    const Findings findings = leaning(job, i, lean);
+    expectMirrored(layOut(job, job.walls.pointer(i)), findings, leaning(other, i, -lean));
+    count += findings.size();
+  }
+  return count;
+}
+
+TEST(MirroredJob, isTheJobAgainMirroredTwice) {
+  for (const Job& job : {support::boatShedFrontSteelMoved(), support::ridgeHouse(), generateJob(1, 150)}) {
+    EXPECT_FALSE(mirrored(job) == job);
+    EXPECT_TRUE(mirrored(mirrored(job)) == job);
+  }
+}
+
+TEST(MirroredRules, findTheSameInTheSamples) {
+  for (const Job& job : {support::boatShedFront(), support::boatShedFrontSteelMoved(), support::ridgeHouse()})
+    expectMirrored(job);
+}
+
+TEST(MirroredRules, findTheSameInGeneratedJobs) {
+  std::size_t findings = 0;
+  for (std::uint64_t seed = 1; seed <= 40; ++seed)
+    findings += expectMirrored(generateJob(seed, 150));
+  EXPECT_GT(findings, 40u);
+}
+
+TEST(MirroredRules, findTheSameInBrokenJobs) {
+  std::mt19937 random(3);
+  for (std::uint64_t seed = 1; seed <= 20; ++seed) {
+    SCOPED_TRACE(seed);
+    EXPECT_GT(expectMirrored(broken(generateJob(seed, 150), random)), 100u);
+    expectMirrored(broken(support::ridgeHouse(), random));
+    expectMirrored(broken(support::boatShedFrontSteelMoved(), random));
+  }
+}
+
+TEST(MirroredRules, findTheSameWithStrapsOutOfPlumb) {
+  std::mt19937 random(5);
+  std::size_t findings = 0;
+  for (const double lean : {1.0 / 64, -1.0 / 16, 1.0 / 8}) {
+    findings += expectMirrored(support::ridgeHouse(), lean);
+    expectMirrored(broken(support::ridgeHouse(), random), lean);
+  }
+  EXPECT_GT(findings, 20u);
+}
+
+} // namespace
+} // namespace sillwright
