@@ -4,6 +4,7 @@
 #include <charconv>
 #include <cmath>
 
+#include "core/base/tolerance.h"
 #include "core/model/layout.h"
 #include "core/model/lookup.h"
 
@@ -23,15 +24,19 @@ std::string numberWords(double value) {
   return {text.data(), end};
 }
 
-// Finer and finer until the measure no longer reads like the limit it misses.
+// Finer and finer until the measure no longer reads like the limit it misses, nor like nothing at all.
 std::string measureWords(const Job& job, double value, double limit) {
   for (const int denominator : {16, 32, 64}) {
     const std::string text = printMeasure(value, job.units, denominator);
-    if (text != printMeasure(limit, job.units, denominator))
+    const bool likeNothing = std::abs(value) > tolerance::same && text == printMeasure(0, job.units, denominator);
+    if (!likeNothing && text != printMeasure(limit, job.units, denominator))
       return text;
   }
   const bool metric = job.units == LengthStyle::Millimetres;
-  return numberWords(metric ? value * 25.4 : value) + (metric ? " mm" : "\"");
+  const double scale = metric ? 25.4 : 1;
+  const double rounded = std::round(value * scale * 1000) / 1000;
+  const bool tells = rounded != 0 && std::abs(rounded - limit * scale) > 0.0005;
+  return numberWords(tells ? rounded : value * scale) + (metric ? " mm" : "\"");
 }
 
 std::string lengthWords(const Job& job, double value) {

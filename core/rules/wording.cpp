@@ -98,8 +98,26 @@ std::string sourceText(const Source& source) {
   return source.status == Status::Published ? document : document + " (" + std::string(words(source.status)) + ")";
 }
 
+// A piece that stands in one place is there; of one that runs along the wall only the part found counts.
+std::optional<double> ownStation(const WallLine& wall, Id id) {
+  const auto piece = findPiece(wall, id);
+  if (!piece)
+    return std::nullopt;
+  switch (kindOf(*piece)) {
+  case PieceKind::Column:
+  case PieceKind::Strap:
+  case PieceKind::Bolt:
+  case PieceKind::Rod:
+    return stationOf(wall, id);
+  case PieceKind::Bar:
+    return std::get<Bar>(*piece).run == BarRun::Upright ? stationOf(wall, id) : std::nullopt;
+  default:
+    return std::nullopt;
+  }
+}
+
 std::string correctionAmount(const Job& job, const Correction& c) {
-  return lengthWords(job, std::abs(c.by));
+  return measureWords(job, std::abs(c.by), 0);
 }
 
 } // namespace
@@ -124,7 +142,7 @@ std::string markedLabel(const Job& job, const Finding& f) {
 
 std::string whereabouts(const Job& job, const Finding& f) {
   const WallLine* wall = job.walls.find(f.wall);
-  const auto own = wall && !f.pieces.empty() ? stationOf(*wall, f.pieces.front()) : std::nullopt;
+  const auto own = wall && !f.pieces.empty() ? ownStation(*wall, f.pieces.front()) : std::nullopt;
   const double station = own ? *own : f.region.s.middle();
   return placeWords(job, f) + ", at " + printLength(station, job.units);
 }
