@@ -64,6 +64,9 @@ TEST(BoltSillRules, OneBoltWillDoInAWallUpTo24ThatJoinsTwoOthers) {
   const BareWall longer = shortWall(24 + sixteenth, {12});
   EXPECT_TRUE(finds(longer, R::BoltCount, {.pieces = {longer.sill}, .measured = 1, .limit = 2,
                                            .region = {{0, 24.0625}, across36, thick3}}));
+  const BareWall none = shortWall(24, {});
+  EXPECT_TRUE(finds(none, R::BoltCount, {.pieces = {none.sill}, .measured = 0, .limit = 1,
+                                         .region = {{0, 24}, across36, thick3}}));
   EXPECT_FALSE(silent(withBolts({12}, 24), R::BoltCount)); // joins none
 }
 
@@ -207,6 +210,21 @@ TEST(BoltSillRules, TheMarkOfAPanelMayAskForLessUnderIt) {
   EXPECT_TRUE(finds(under, R::BoltSpacing, {.pieces = {left, under.wall.bolts[1].id}, .measured = 36.0625, .limit = 36,
                                             .region = {{6, 42.0625}, across36, thick3},
                                             .correction = along(left, sixteenth), .variant = 1}));
+}
+
+TEST(BoltSillRules, TheJobsOwnLimits) {
+  const auto silentWith = [](const char* limit, double value, R rule) {
+    BareWall bare = withBolts({12, 84}); // 72 apart, 19.2 d from the ends
+    overrideLimit(bare, limit, value);
+    return silent(bare, rule);
+  };
+  EXPECT_FALSE(silentWith("bolt.count", 3, R::BoltCount));
+  EXPECT_TRUE(silentWith("bolt.end-far", 12, R::BoltEndFar));
+  EXPECT_FALSE(silentWith("bolt.end-far", 12 - sixteenth, R::BoltEndFar));
+  EXPECT_TRUE(silentWith("bolt.end-near", 19.2, R::BoltEndNear));
+  EXPECT_FALSE(silentWith("bolt.end-near", 19.3, R::BoltEndNear));
+  EXPECT_TRUE(silentWith("bolt.spacing", 72, R::BoltSpacing));
+  EXPECT_FALSE(silentWith("bolt.spacing", 72 - sixteenth, R::BoltSpacing));
 }
 
 TEST(BoltSillRules, BoltsStandInTheMiddleThird) {
