@@ -132,7 +132,7 @@ struct Expected {
   std::uint8_t variant = 0;
 };
 
-inline Correction along(Id piece, double by) { return {Correction::Field::Station, piece, by}; }
+inline Correction shifted(Id piece, double by) { return {Correction::Field::Station, piece, by}; }
 inline Correction across(Id piece, double by) { return {Correction::Field::Depth, piece, by}; }
 inline Correction upDown(Id piece, double by) { return {Correction::Field::Height, piece, by}; }
 inline Correction outOfConcrete(Id piece, double by) { return {Correction::Field::Projection, piece, by}; }

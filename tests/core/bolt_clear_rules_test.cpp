@@ -27,7 +27,7 @@ TEST(BoltClearRules, OneInchToBarsIsAimedFor) {
   EXPECT_TRUE(finds(close, R::BoltSteel, {.level = Level::Watch, .pieces = {bolt, close.wall.bars[0].id},
                                           .measured = 0.9375, .limit = 1,
                                           .region = {{50.25, 51.1875}, {3, 3.5}, {-6.25, -1.75}},
-                                          .correction = along(bolt, sixteenth)}));
+                                          .correction = shifted(bolt, sixteenth)}));
 }
 
 TEST(BoltClearRules, ABoltThatTouchesABar) {
@@ -38,10 +38,10 @@ TEST(BoltClearRules, ABoltThatTouchesABar) {
   const std::vector<Id> pieces{bolt, touching.wall.bars[0].id};
   EXPECT_TRUE(finds(touching, R::BoltSteel, {.pieces = pieces, .measured = 0, .limit = 0,
                                              .region = {{50.25, 50.25}, {3, 3.5}, {-6.25, -1.75}},
-                                             .correction = along(bolt, 1)}));
+                                             .correction = shifted(bolt, 1)}));
   EXPECT_TRUE(finds(atBar(50.5), R::BoltSteel, {.pieces = pieces, .measured = -sixteenth, .limit = 0,
                                                 .region = {{50.1875, 50.25}, {3, 3.5}, {-6.25, -1.75}},
-                                                .correction = along(bolt, 1 + sixteenth)}));
+                                                .correction = shifted(bolt, 1 + sixteenth)}));
 }
 
 // The hook of the J reaches to 3.25 + 2.5 = 5.75 inward, in the lowest 5/8 of the bolt: z -8 to -7.375.
@@ -62,7 +62,7 @@ TEST(BoltClearRules, TheHookAgainstABarBehindIt) {
   EXPECT_TRUE(finds(close, R::BoltSteel, {.level = Level::Watch, .pieces = {bolt, close.wall.bars[0].id},
                                           .measured = 0.9375, .limit = 1,
                                           .region = {{49.75, 50.25}, {5.75, 6.6875}, {-8, -7.375}},
-                                          .correction = along(bolt, -0.4375)}));
+                                          .correction = shifted(bolt, -0.4375)}));
   BareWall turned = close; // the hook to the left: 3.6875 - 0.5625 from the shank
   turned.wall.bolts[0].hook = HookDirection::Left;
   EXPECT_TRUE(silent(turned, R::BoltSteel));
@@ -94,7 +94,7 @@ TEST(BoltClearRules, OneInchToStrapsIsAimedFor) {
   EXPECT_TRUE(finds(close, R::BoltStrap, {.level = Level::Watch, .pieces = {bolt, close.wall.straps[0].id},
                                           .measured = 0.9375, .limit = 1,
                                           .region = {{51.25, 52.1875}, {1.95, 2.05}, {-6, 0}},
-                                          .correction = along(bolt, sixteenth)}));
+                                          .correction = shifted(bolt, sixteenth)}));
 }
 
 TEST(BoltClearRules, ABoltThatTouchesAStrap) {
@@ -105,10 +105,10 @@ TEST(BoltClearRules, ABoltThatTouchesAStrap) {
   const std::vector<Id> pieces{bolt, touching.wall.straps[0].id};
   EXPECT_TRUE(finds(touching, R::BoltStrap, {.pieces = pieces, .measured = 0, .limit = 0,
                                              .region = {{51.25, 51.25}, {1.95, 2.05}, {-6, 0}},
-                                             .correction = along(bolt, 1)}));
+                                             .correction = shifted(bolt, 1)}));
   EXPECT_TRUE(finds(atStrap(51.5), R::BoltStrap, {.pieces = pieces, .measured = -sixteenth, .limit = 0,
                                                   .region = {{51.1875, 51.25}, {1.95, 2.05}, {-6, 0}},
-                                                  .correction = along(bolt, 1 + sixteenth)}));
+                                                  .correction = shifted(bolt, 1 + sixteenth)}));
 }
 
 // A 7/8 rod 2 1/4 right of a 4x6 at 46 (44.25 to 47.75): its axis at 50, from z -4.5 to 6. Its foot is a square plate
@@ -143,11 +143,11 @@ TEST(BoltClearRules, OneInchToRodsIsAimedFor) {
   const std::vector<Id> pieces{bolt, close.wall.rods[0].id};
   EXPECT_TRUE(finds(close, R::BoltStrap, {.level = Level::Watch, .pieces = pieces, .measured = 0.9375, .limit = 1,
                                           .region = {{50.4375, 51.375}, {2.9375, 3.5625}, {-4.5, 4}},
-                                          .correction = along(bolt, sixteenth)}));
+                                          .correction = shifted(bolt, sixteenth)}));
   EXPECT_TRUE(silent(atRod(50.75 + sixteenth, 0), R::BoltStrap, Level::Fix));
   EXPECT_TRUE(finds(atRod(50.75, 0), R::BoltStrap, {.pieces = pieces, .measured = 0, .limit = 0,
                                                     .region = {{50.4375, 50.4375}, {2.9375, 3.5625}, {-4.5, 4}},
-                                                    .correction = along(bolt, 1)}));
+                                                    .correction = shifted(bolt, 1)}));
 }
 
 // A foot plate 3 wide reaches 1 1/2 to either side, z -4.5 to -4.
@@ -160,7 +160,7 @@ TEST(BoltClearRules, TheFootPlateOfARod) {
   EXPECT_TRUE(finds(close, R::BoltStrap, {.level = Level::Watch, .pieces = {bolt, close.wall.rods[0].id},
                                           .measured = 0.9375, .limit = 1,
                                           .region = {{51.5, 52.4375}, {3, 3.5}, {-4.5, -4}},
-                                          .correction = along(bolt, sixteenth)}));
+                                          .correction = shifted(bolt, sixteenth)}));
 }
 
 BareWall atSplice(double station) {
@@ -179,10 +179,10 @@ TEST(BoltClearRules, NoWasherOverASplice) {
   const Interval washer{1.75, 4.75};
   EXPECT_TRUE(finds(left, R::BoltSplice, {.pieces = {bolt, left.sill}, .measured = -sixteenth, .limit = 0,
                                           .region = {{48, 48.0625}, washer, {2.5, 2.729}},
-                                          .correction = along(bolt, -sixteenth)}));
+                                          .correction = shifted(bolt, -sixteenth)}));
   EXPECT_TRUE(finds(atSplice(49.4375), R::BoltSplice, {.pieces = {bolt, left.sill}, .measured = -sixteenth, .limit = 0,
                                                        .region = {{47.9375, 48}, washer, {2.5, 2.729}},
-                                                       .correction = along(bolt, sixteenth)}));
+                                                       .correction = shifted(bolt, sixteenth)}));
   BareWall bareNut = left; // the nut, 15/32 to either side of 46.5625, is clear
   bareNut.wall.bolts[0].washer = {};
   EXPECT_TRUE(silent(bareNut, R::BoltSplice));

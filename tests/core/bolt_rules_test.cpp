@@ -128,10 +128,10 @@ TEST(BoltRules, NoBoltInADoor) {
   const Id bolt = left.wall.bolts[0].id;
   EXPECT_TRUE(finds(left, R::BoltOpening, {.pieces = {bolt, door}, .measured = sixteenth, .limit = 0,
                                            .region = {{40, 40.0625}, shank, {0, 4}},
-                                           .correction = along(bolt, -sixteenth)}));
+                                           .correction = shifted(bolt, -sixteenth)}));
   EXPECT_TRUE(finds(atDoor(76.25, OpeningKind::GarageDoor), R::BoltOpening,
                     {.pieces = {bolt, door}, .measured = sixteenth, .limit = 0,
-                     .region = {{75.9375, 76}, shank, {0, 4}}, .correction = along(bolt, sixteenth)}));
+                     .region = {{75.9375, 76}, shank, {0, 4}}, .correction = shifted(bolt, sixteenth)}));
   // In the middle of the door the whole shank is inside. Just out of the door it would stand 5/16 from the end of its
   // piece of sill, which is no cure.
   EXPECT_TRUE(finds(atDoor(58), R::BoltOpening, {.pieces = {bolt, door}, .measured = 0.625, .limit = 0,
@@ -153,10 +153,10 @@ TEST(BoltRules, NoWasherUnderAStud) {
   const Id bolt = right.wall.bolts[0].id;
   EXPECT_TRUE(finds(right, R::BoltStud, {.pieces = {bolt}, .measured = -sixteenth, .limit = 0,
                                          .region = {{16.6875, 16.75}, washerAcross, onSill},
-                                         .correction = along(bolt, sixteenth)}));
+                                         .correction = shifted(bolt, sixteenth)}));
   EXPECT_TRUE(finds(atStud(29.8125), R::BoltStud, {.pieces = {bolt}, .measured = -sixteenth, .limit = 0,
                                                    .region = {{31.25, 31.3125}, washerAcross, onSill},
-                                                   .correction = along(bolt, -sixteenth)}));
+                                                   .correction = shifted(bolt, -sixteenth)}));
 }
 
 // The nut of a 5/8 bolt is 15/16 across: 15/32 to either side of the axis.
@@ -173,7 +173,7 @@ TEST(BoltRules, NoNutUnderAStudWithoutAWasher) {
   const Id bolt = under.wall.bolts[0].id;
   EXPECT_TRUE(finds(under, R::BoltStud, {.pieces = {bolt}, .measured = -sixteenth, .limit = 0,
                                          .region = {{16.6875, 16.75}, {3.25 - 15.0 / 32, 3.25 + 15.0 / 32}, {0, 4}},
-                                         .correction = along(bolt, sixteenth + 1.0 / 32)}));
+                                         .correction = shifted(bolt, sixteenth + 1.0 / 32)}));
 }
 
 BareWall atColumn(double station) {
@@ -191,10 +191,11 @@ TEST(BoltRules, NoNutUnderAColumn) {
   const Id bolt = under.wall.bolts[0].id;
   Expected expected{.pieces = {bolt, under.wall.columns[0].id}, .measured = -sixteenth, .limit = 0,
                     .region = {{31.6875, 31.75}, {3.25 - 15.0 / 32, 3.25 + 15.0 / 32}, {0, 4}}, .variant = 1};
-  expected.correction = along(bolt, 31.75 + 0.125 + 1.5 - (touch - sixteenth)); // the washer 1/8 clear as well: 33.375
+  // The washer 1/8 clear as well: to 33.375.
+  expected.correction = shifted(bolt, 31.75 + 0.125 + 1.5 - (touch - sixteenth));
   EXPECT_TRUE(finds(under, R::BoltStud, expected));
   under.wall.bolts[0].washer = {};
-  expected.correction = along(bolt, sixteenth + 1.0 / 32); // to 32.25
+  expected.correction = shifted(bolt, sixteenth + 1.0 / 32); // to 32.25
   EXPECT_TRUE(finds(under, R::BoltStud, expected));
 }
 

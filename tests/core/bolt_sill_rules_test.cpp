@@ -78,11 +78,11 @@ TEST(BoltSillRules, TheOneBoltStandsInTheMiddleThird) {
   const Id bolt = right.wall.bolts[0].id;
   EXPECT_TRUE(finds(right, R::BoltCount, {.pieces = {bolt, right.sill}, .measured = 4.0625, .limit = 4,
                                           .region = {{16, 16.0625}, across36, thick3},
-                                          .correction = along(bolt, -sixteenth), .variant = 1}));
+                                          .correction = shifted(bolt, -sixteenth), .variant = 1}));
   const BareWall left = shortWall(24, {7.9375});
   EXPECT_TRUE(finds(left, R::BoltCount, {.pieces = {left.wall.bolts[0].id, left.sill}, .measured = 4.0625, .limit = 4,
                                          .region = {{7.9375, 8}, across36, thick3},
-                                         .correction = along(left.wall.bolts[0].id, sixteenth), .variant = 1}));
+                                         .correction = shifted(left.wall.bolts[0].id, sixteenth), .variant = 1}));
 }
 
 TEST(BoltSillRules, NoBoltIsNeededInAWallUpTo12ThatJoinsTwoOthers) {
@@ -100,12 +100,12 @@ TEST(BoltSillRules, EndBoltsAreAtMost12FromTheEnds) {
   const Id first = left.wall.bolts[0].id;
   EXPECT_TRUE(finds(left, R::BoltEndFar, {.pieces = {first, left.sill}, .measured = 12.0625, .limit = 12,
                                           .region = {{0, 12.0625}, across36, thick3},
-                                          .correction = along(first, -sixteenth)}));
+                                          .correction = shifted(first, -sixteenth)}));
   const BareWall right = withBolts({12, 48, 83.9375}); // 96 - 83.9375 = 12.0625
   const Id last = right.wall.bolts[2].id;
   EXPECT_TRUE(finds(right, R::BoltEndFar, {.pieces = {last, right.sill}, .measured = 12.0625, .limit = 12,
                                            .region = {{83.9375, 96}, across36, thick3},
-                                           .correction = along(last, sixteenth), .variant = 1}));
+                                           .correction = shifted(last, sixteenth), .variant = 1}));
 }
 
 TEST(BoltSillRules, BoltsAreAtLeastSevenDiametersFromTheEnds) {
@@ -125,12 +125,12 @@ TEST(BoltSillRules, BoltsAreAtLeastSevenDiametersFromTheEnds) {
     const Id first = left.wall.bolts[0].id;
     EXPECT_TRUE(finds(left, R::BoltEndNear, {.pieces = {first, left.sill}, .measured = away, .limit = limit,
                                              .region = {{0, away}, across36, thick3},
-                                             .correction = along(first, sixteenth)}));
+                                             .correction = shifted(first, sixteenth)}));
     const BareWall right = wall(12, away);
     const Id last = right.wall.bolts[2].id;
     EXPECT_TRUE(finds(right, R::BoltEndNear, {.pieces = {last, right.sill}, .measured = away, .limit = limit,
                                               .region = {{96 - away, 96}, across36, thick3},
-                                              .correction = along(last, -sixteenth), .variant = 1}));
+                                              .correction = shifted(last, -sixteenth), .variant = 1}));
   }
 }
 
@@ -142,13 +142,13 @@ TEST(BoltSillRules, NeighboursAreAtMost72Apart) {
   const Id right = wide.wall.bolts[1].id;
   EXPECT_TRUE(finds(wide, R::BoltSpacing, {.pieces = {left, right}, .measured = 72.0625, .limit = 72,
                                            .region = {{6, 78.0625}, across36, thick3},
-                                           .correction = along(left, sixteenth)}));
+                                           .correction = shifted(left, sixteenth)}));
   // The left bolt cannot come nearer, it is 12 from its end already: the right one does.
   const BareWall held = withBolts({12, 84.0625});
   const Id last = held.wall.bolts[1].id;
   EXPECT_TRUE(finds(held, R::BoltSpacing, {.pieces = {held.wall.bolts[0].id, last}, .measured = 72.0625, .limit = 72,
                                            .region = {{12, 84.0625}, across36, thick3},
-                                           .correction = along(last, -sixteenth)}));
+                                           .correction = shifted(last, -sixteenth)}));
   // 6 in from both ends, 84 apart: one bolt more is needed, no move of one alone will do.
   const BareWall apart = withBolts({6, 90});
   EXPECT_TRUE(finds(apart, R::BoltSpacing, {.pieces = {apart.wall.bolts[0].id, apart.wall.bolts[1].id}, .measured = 84,
@@ -174,7 +174,7 @@ TEST(BoltSillRules, NeighboursAreAtMost48ApartOverTwoStoreys) {
   const Id left = tall.wall.bolts[0].id;
   EXPECT_TRUE(finds(tall, R::BoltSpacing, {.pieces = {left, tall.wall.bolts[1].id}, .measured = 48.0625, .limit = 48,
                                            .region = {{6, 54.0625}, across36, thick3},
-                                           .correction = along(left, sixteenth)}));
+                                           .correction = shifted(left, sixteenth)}));
 }
 
 TEST(BoltSillRules, ThePlansMayAskForLess) {
@@ -189,7 +189,7 @@ TEST(BoltSillRules, ThePlansMayAskForLess) {
   const Id left = wide.wall.bolts[0].id;
   EXPECT_TRUE(finds(wide, R::BoltSpacing, {.pieces = {left, wide.wall.bolts[1].id}, .measured = 36.0625, .limit = 36,
                                            .region = {{6, 42.0625}, across36, thick3},
-                                           .correction = along(left, sixteenth), .variant = 1}));
+                                           .correction = shifted(left, sixteenth), .variant = 1}));
 }
 
 TEST(BoltSillRules, TheMarkOfAPanelMayAskForLessUnderIt) {
@@ -209,7 +209,7 @@ TEST(BoltSillRules, TheMarkOfAPanelMayAskForLessUnderIt) {
   const Id left = under.wall.bolts[0].id;
   EXPECT_TRUE(finds(under, R::BoltSpacing, {.pieces = {left, under.wall.bolts[1].id}, .measured = 36.0625, .limit = 36,
                                             .region = {{6, 42.0625}, across36, thick3},
-                                            .correction = along(left, sixteenth), .variant = 1}));
+                                            .correction = shifted(left, sixteenth), .variant = 1}));
 }
 
 TEST(BoltSillRules, TheJobsOwnLimits) {

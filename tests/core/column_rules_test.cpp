@@ -29,10 +29,10 @@ TEST(ColumnRules, StandsWhollyOnASill) {
   const Id column = right.wall.columns[0].id;
   EXPECT_TRUE(finds(right, R::ColumnSill, {.pieces = {column, right.sill}, .measured = sixteenth, .limit = 0,
                                            .region = {{48, 48.0625}, deep, thick},
-                                           .correction = along(column, -sixteenth)}));
+                                           .correction = shifted(column, -sixteenth)}));
   EXPECT_TRUE(finds(onSill(11.6875), R::ColumnSill, {.pieces = {column, right.sill}, .measured = sixteenth, .limit = 0,
                                                      .region = {{9.9375, 10}, deep, thick},
-                                                     .correction = along(column, sixteenth)}));
+                                                     .correction = shifted(column, sixteenth)}));
 }
 
 TEST(ColumnRules, TheJobMayAllowAnOverhang) {
@@ -47,7 +47,7 @@ TEST(ColumnRules, TheJobMayAllowAnOverhang) {
   const Id column = over.wall.columns[0].id;
   EXPECT_TRUE(finds(over, R::ColumnSill, {.pieces = {column, over.sill}, .measured = 0.5625, .limit = 0.5,
                                           .region = {{48, 48.5625}, deep, thick},
-                                          .correction = along(column, -0.5625)}));
+                                          .correction = shifted(column, -0.5625)}));
 }
 
 TEST(ColumnRules, NotOverASpliceWhateverIsAllowed) {
@@ -64,10 +64,10 @@ TEST(ColumnRules, NotOverASpliceWhateverIsAllowed) {
   const Id column = over.wall.columns[0].id;
   EXPECT_TRUE(finds(over, R::ColumnSill, {.pieces = {column, over.sill}, .measured = sixteenth, .limit = 0,
                                           .region = {{48, 48.0625}, deep, thick},
-                                          .correction = along(column, -sixteenth), .variant = 1}));
+                                          .correction = shifted(column, -sixteenth), .variant = 1}));
   EXPECT_TRUE(finds(wall(49.6875), R::ColumnSill, {.pieces = {column, over.sill}, .measured = sixteenth, .limit = 0,
                                                    .region = {{47.9375, 48}, deep, thick},
-                                                   .correction = along(column, sixteenth), .variant = 1}));
+                                                   .correction = shifted(column, sixteenth), .variant = 1}));
 }
 
 TEST(ColumnRules, AColumnBesideEverySill) {
@@ -118,10 +118,10 @@ TEST(ColumnRules, NoColumnInADoor) {
   const Id door = left.wall.openings[0].id;
   EXPECT_TRUE(finds(left, R::ColumnOpening, {.pieces = {column, door}, .measured = sixteenth, .limit = 0,
                                              .region = {{40, 40.0625}, deep, {2.5, 80}},
-                                             .correction = along(column, -sixteenth)}));
+                                             .correction = shifted(column, -sixteenth)}));
   EXPECT_TRUE(finds(atOpening(OpeningKind::GarageDoor, 77.6875), R::ColumnOpening,
                     {.pieces = {column, door}, .measured = sixteenth, .limit = 0,
-                     .region = {{75.9375, 76}, deep, {2.5, 80}}, .correction = along(column, sixteenth)}));
+                     .region = {{75.9375, 76}, deep, {2.5, 80}}, .correction = shifted(column, sixteenth)}));
 }
 
 // Under a window the wall goes on to its sill at 36.
@@ -131,7 +131,7 @@ TEST(ColumnRules, NoColumnInAWindow) {
   const Id column = left.wall.columns[0].id;
   EXPECT_TRUE(finds(left, R::ColumnOpening, {.pieces = {column, left.wall.openings[0].id}, .measured = sixteenth,
                                              .limit = 0, .region = {{40, 40.0625}, deep, {36, 80}},
-                                             .correction = along(column, -sixteenth)}));
+                                             .correction = shifted(column, -sixteenth)}));
 }
 
 BareWall twoColumns(double second) {
@@ -149,14 +149,14 @@ TEST(ColumnRules, ColumnsDoNotOverlap) {
   const Id second = right.wall.columns[1].id;
   EXPECT_TRUE(finds(right, R::ColumnOverlap, {.pieces = {second, first}, .measured = -sixteenth, .limit = 0,
                                               .region = {{31.6875, 31.75}, deep, {2.5, 93}},
-                                              .correction = along(second, sixteenth)}));
+                                              .correction = shifted(second, sixteenth)}));
   EXPECT_TRUE(finds(twoColumns(26.5625), R::ColumnOverlap, {.pieces = {second, first}, .measured = -sixteenth,
                                                             .limit = 0, .region = {{28.25, 28.3125}, deep, {2.5, 93}},
-                                                            .correction = along(second, -sixteenth)}));
+                                                            .correction = shifted(second, -sixteenth)}));
   // Nearly in one place: 31.75 - 28.5 = 3.25 to the right and it is out, 3.75 to the left.
   EXPECT_TRUE(finds(twoColumns(30.25), R::ColumnOverlap, {.pieces = {second, first}, .measured = -3.25, .limit = 0,
                                                           .region = {{28.5, 31.75}, deep, {2.5, 93}},
-                                                          .correction = along(second, 3.25)}));
+                                                          .correction = shifted(second, 3.25)}));
 }
 
 } // namespace

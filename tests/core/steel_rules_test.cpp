@@ -1,5 +1,5 @@
-// Cover of bars at every face of the concrete, and the form against the pour line, at the limit and a sixteenth to
-// either side. ACI 318-19 Table 20.5.1.3.1: 3 in against earth; 1 1/2 in to No. 5 and 2 in from No. 6 where formed.
+// Cover of bars at every face of the concrete, at the limit and a sixteenth to either side.
+// ACI 318-19 Table 20.5.1.3.1: 3 in against earth; 1 1/2 in to No. 5 and 2 in from No. 6 where formed.
 // Stem: s 0 to 96, d 0 to 8, z -24 to 0. Footing, cast against earth: s -4 to 100, d -4 to 12, z -32 to -24.
 #include "bare_wall.h"
 #include "core/rules/wording.h"
@@ -192,23 +192,6 @@ TEST(SteelRules, ABarThatSticksOut) {
   const BareWall out = upright(50, 0); // half of it: -0.25; 1.75 further in it has its cover
   EXPECT_TRUE(finds(out, R::BarCover, onBar(out, -0.25, 1.5, {{49.75, 50.25}, {-0.25, 0}, {-24, -2.5}}, outside,
                                             F::Depth, 1.75)));
-}
-
-TEST(SteelRules, TheFormIsNotUnderThePourLine) {
-  const auto wall = [](double formTop) {
-    BareWall bare = bareWall();
-    bare.wall.formTop = formTop;
-    return bare;
-  };
-  EXPECT_TRUE(silent(wall(sixteenth), R::PourForm));
-  EXPECT_TRUE(silent(wall(0), R::PourForm));
-  const BareWall low = wall(-sixteenth);
-  EXPECT_TRUE(finds(low, R::PourForm, {.pieces = {low.wall.id}, .measured = -sixteenth, .limit = 0,
-                                       .region = {{0, 96}, {0, 8}, {-sixteenth, 0}}}));
-  const Findings steps = findingsOf(stepped(low), R::PourForm); // each stretch for itself
-  ASSERT_EQ(steps.size(), 2u);
-  EXPECT_TRUE(near(steps[0].region, Box3{{0, 48}, {0, 8}, {-sixteenth, 0}}));
-  EXPECT_TRUE(near(steps[1].region, Box3{{48, 96}, {0, 8}, {-8 - sixteenth, -8}}));
 }
 
 } // namespace

@@ -84,10 +84,10 @@ TEST(WasherRules, LiesOnTheSillAlong) {
   const Id bolt = left.wall.bolts[0].id;
   EXPECT_TRUE(finds(left, R::WasherSill, {.pieces = {bolt, left.sill}, .measured = sixteenth, .limit = 0,
                                           .region = {{-sixteenth, 0}, middle, thick},
-                                          .correction = along(bolt, sixteenth), .variant = 2}));
+                                          .correction = shifted(bolt, sixteenth), .variant = 2}));
   EXPECT_TRUE(finds(washerAt(94.5625, 3.25), R::WasherSill,
                     {.pieces = {bolt, left.sill}, .measured = sixteenth, .limit = 0,
-                     .region = {{96, 96.0625}, middle, thick}, .correction = along(bolt, -sixteenth), .variant = 3}));
+                     .region = {{96, 96.0625}, middle, thick}, .correction = shifted(bolt, -sixteenth), .variant = 3}));
   BareWall spliced = washerAt(48, 3.25); // on two pieces of one sill it is still on the sill: a splice has its own rule
   spliced.wall.sills[0].splices = {48};
   EXPECT_TRUE(silent(spliced, R::WasherSill));
@@ -109,7 +109,7 @@ TEST(WasherRules, AnEighthFromColumnsIsAimedFor) {
   const Id column = close.wall.columns[0].id;
   EXPECT_TRUE(finds(close, R::WasherColumn, {.level = Level::Watch, .pieces = {bolt, column}, .measured = sixteenth,
                                              .limit = 0.125, .region = {{31.75, 31.8125}, middle, thick},
-                                             .correction = along(bolt, sixteenth)}));
+                                             .correction = shifted(bolt, sixteenth)}));
 }
 
 TEST(WasherRules, NoWasherUnderAColumn) {
@@ -121,10 +121,10 @@ TEST(WasherRules, NoWasherUnderAColumn) {
   const Id column = under.wall.columns[0].id;
   EXPECT_TRUE(finds(under, R::WasherColumn, {.pieces = {bolt, column}, .measured = -sixteenth, .limit = 0,
                                              .region = {{31.6875, 31.75}, middle, thick},
-                                             .correction = along(bolt, 0.125 + sixteenth)}));
+                                             .correction = shifted(bolt, 0.125 + sixteenth)}));
   EXPECT_TRUE(finds(atColumn(26.8125), R::WasherColumn, {.pieces = {bolt, column}, .measured = -sixteenth, .limit = 0,
                                                          .region = {{28.25, 28.3125}, middle, thick},
-                                                         .correction = along(bolt, -0.125 - sixteenth)}));
+                                                         .correction = shifted(bolt, -0.125 - sixteenth)}));
 }
 
 TEST(WasherRules, AColumnOnTheHighSideOfAStep) {
@@ -143,7 +143,7 @@ TEST(WasherRules, ClearsAColumnWithoutTheTargetWhereItMust) {
   const Findings found = findingsOf(bare, R::WasherColumn);
   ASSERT_FALSE(found.empty());
   EXPECT_EQ(found[0].level, Level::Fix);
-  EXPECT_TRUE(near(found[0].correction, along(bare.wall.bolts[0].id, sixteenth)));
+  EXPECT_TRUE(near(found[0].correction, shifted(bare.wall.bolts[0].id, sixteenth)));
 }
 
 // The nut under the column is bolt.stud's. It reaches 15/32 and meets the column at 31.75 + 0.46875 = 32.21875.
@@ -168,11 +168,11 @@ TEST(WasherRules, WashersDoNotOverlap) {
   const Id second = over.wall.bolts[1].id;
   EXPECT_TRUE(finds(over, R::WasherWasher, {.pieces = {second, first}, .measured = -sixteenth, .limit = 0,
                                             .region = {{51.4375, 51.5}, middle, thick},
-                                            .correction = along(second, sixteenth)}));
+                                            .correction = shifted(second, sixteenth)}));
   // The later bolt is the one to move, also where it stands to the left.
   EXPECT_TRUE(finds(twoBolts(47.0625), R::WasherWasher, {.pieces = {second, first}, .measured = -sixteenth, .limit = 0,
                                                          .region = {{48.5, 48.5625}, middle, thick},
-                                                         .correction = along(second, -sixteenth)}));
+                                                         .correction = shifted(second, -sixteenth)}));
   BareWall stepped = over; // the second 8 lower: nowhere near
   stepped.wall.steps.push_back({takeId(stepped.job), "", 51, 96, -8, {}});
   stepped.wall.sills[0].splices = {51};
