@@ -144,6 +144,18 @@ TEST(StrapDepth, measuresToTheBottomOfTheFooting) {
                      {Level::Watch, {strap}, 2.9375, 3, {plate, hook, {-15.125, -12.1875}}, {}}));
 }
 
+TEST(StrapDepth, takesTheTargetOfTheJob) {
+  StrapWall bare = bareStrapWall();
+  bare.wall.footing = {};
+  bare.wall.stemHeight = 14.125;
+  bare.limit("strap.depth target", 2);
+  bare.hang(100);
+  EXPECT_TRUE(found(bare, RuleId::StrapDepth).empty()); // 14 1/8 - 12 1/8 = 2
+  bare.wall.stemHeight -= sixteenth;
+  EXPECT_TRUE(isOnly(found(bare, RuleId::StrapDepth),
+                     {Level::Watch, {strap}, 1.9375, 2, {plate, hook, {-14.0625, -12.125}}, {}}));
+}
+
 // The hook ends square at depth 5, between -12 1/8 and -11 7/8.
 Findings inStem(double thickness, double stemHeight = 24) {
   StrapWall bare = bareStrapWall();
@@ -164,6 +176,17 @@ TEST(StrapBack, fixesAHookThroughTheInsideFace) {
   EXPECT_TRUE(isOnly(inStem(5 + sixteenth), {Level::Watch, {strap}, sixteenth, 1.5, {plate, {5, 5.0625}, tip}, {}}));
   EXPECT_TRUE(isOnly(inStem(5), {Level::Fix, {strap}, 0, 0, {plate, {5, 5}, tip}, {}}));
   EXPECT_TRUE(isOnly(inStem(5 - sixteenth), {Level::Fix, {strap}, -sixteenth, 0, {plate, {4.9375, 5}, tip}, {}}));
+}
+
+TEST(StrapBack, takesTheTargetOfTheJob) {
+  StrapWall bare = bareStrapWall();
+  bare.wall.thickness = 8;
+  bare.limit("strap.back target", 3);
+  bare.hang(100);
+  EXPECT_TRUE(found(bare, RuleId::StrapBack).empty()); // 8 - 5 = 3
+  bare.wall.thickness -= sixteenth;
+  EXPECT_TRUE(
+      isOnly(found(bare, RuleId::StrapBack), {Level::Watch, {strap}, 2.9375, 3, {plate, {5, 7.9375}, tip}, {}}));
 }
 
 // Below the top of the footing there is concrete behind the stem.

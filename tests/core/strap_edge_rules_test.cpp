@@ -101,6 +101,18 @@ TEST(StrapEdge, leavesTheLowSideOfAStepAlone) {
   EXPECT_TRUE(found(bare, edge).empty());
 }
 
+// Risers on both sides, 3 apart: the plate, 2 wide, is 1/2 from one and 1/2 from the other. No way leads out.
+TEST(StrapEdge, tellsOfBothSides) {
+  StrapWall bare = bareStrapWall();
+  bare.step(0, 98.5, -8);
+  bare.step(101.5, 288, -8);
+  const Id id = bare.hang(100);
+  const Findings findings = found(bare, edge);
+  ASSERT_EQ(findings.size(), 2u);
+  EXPECT_TRUE(is(findings[0], {Level::Watch, {id}, 0.5, 1, {{98.5, 99}, depths, {-8, 0}}, {}}));
+  EXPECT_TRUE(is(findings[1], {Level::Watch, {id}, 0.5, 1, {{101, 101.5}, depths, {-8, 0}}, {}}));
+}
+
 TEST(StrapEdge, countsBelowZeroPastARiser) {
   StrapWall bare = bareStrapWall();
   bare.step(286, 288, -12);

@@ -79,6 +79,23 @@ TEST(StrapPair, fixesMoreThanAnEighthApart) {
       {Level::Fix, {other, strap}, 0.1875, 0.125, {{149, 151}, depth, {-0.125, sixteenth}}, upward(other, 0.1875)}));
 }
 
+TEST(StrapPair, takesTheLimitOfTheJob) {
+  StrapWall bare = twoStraps(0.5, 0);
+  bare.panel(97, 153);
+  bare.limit("strap.pair", 0.5);
+  EXPECT_TRUE(found(bare, RuleId::StrapPair).empty());
+  bare.wall.straps[0].heightOffset += sixteenth;
+  EXPECT_TRUE(isOnly(found(bare, RuleId::StrapPair),
+                     {Level::Fix, {strap, other}, 0.5625, 0.5, {plate, depth, {0, 0.5625}}, upward(strap, -0.5625)}));
+}
+
+// As far off one way as the other: the older of the two moves.
+TEST(StrapPair, movesTheOlderOfTwoThatAreEquallyOff) {
+  const Findings findings = pairOfPanel(-0.125, 0.125);
+  EXPECT_TRUE(isOnly(findings,
+                     {Level::Fix, {strap, other}, 0.25, 0.125, {plate, depth, {-0.125, 0.125}}, upward(strap, 0.25)}));
+}
+
 TEST(StrapPair, holdsTheTwoBesideAnOpening) {
   StrapWall bare = twoStraps(0.1875, 0);
   bare.open(OpeningKind::Door, 105, 145);
