@@ -134,7 +134,6 @@ struct Expected {
 
 inline Correction shifted(Id piece, double by) { return {Correction::Field::Station, piece, by}; }
 inline Correction across(Id piece, double by) { return {Correction::Field::Depth, piece, by}; }
-inline Correction upDown(Id piece, double by) { return {Correction::Field::Height, piece, by}; }
 inline Correction outOfConcrete(Id piece, double by) { return {Correction::Field::Projection, piece, by}; }
 
 inline bool near(double a, double b) { return std::abs(a - b) < 1e-9; }
