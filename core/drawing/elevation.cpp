@@ -157,9 +157,9 @@ ElevationView fitElevation(const WallLayout& layout, const Bounds& window, bool 
   view.scale = std::min(std::max(40.0, window.x1 - window.x0 - 2 * side) / wide, room / high);
   const double middle = layout.concrete.middle() * view.scale;
   view.origin.x = (window.x0 + window.x1) / 2 + (fromInside ? middle : -middle);
-  const double used = high * view.scale + above + below;
-  const double spare = std::max(0.0, window.y1 - window.y0 - used) / 2;
-  view.origin.y = window.y0 + above + spare + upTo * view.scale;
+  // Room to spare goes to the framing, as far as there is any.
+  const double framing = std::max(upTo, layout.wall->wallHeight + 2) * view.scale;
+  view.origin.y = std::min(window.y0 + above + framing, window.y1 - below + layout.bottom * view.scale);
   return view;
 }
 

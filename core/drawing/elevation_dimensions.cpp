@@ -36,6 +36,10 @@ void markAt(Scene& scene, const std::string& mark, double station, double top, I
       return;
 }
 
+bool overHardware(const Scene& scene, const Bounds& box) {
+  return std::any_of(scene.keepOff.begin(), scene.keepOff.end(), [&](const Bounds& b) { return b.overlaps(box); });
+}
+
 void columnWords(Scene& scene, const ColumnBody& column) {
   const Column* made = findIn(scene.wall.wall->columns, column.id);
   if (!made || column.role == ColumnRole::Trimmer || !scene.sees(column.box.s.middle()))
@@ -51,8 +55,11 @@ void columnWords(Scene& scene, const ColumnBody& column) {
   const double beside = leftHalf ? scene.box(column.box.s, column.box.z).x0 - size * 0.4
                                  : scene.box(column.box.s, column.box.z).x1 + size;
   const double x = fits ? scene.x(column.box.s.middle()) + size * 0.37 : beside;
-  say(scene, "column " + made->mark, {x, y}, words, Ink::WoodLine,
-      styled(size, Weight::Regular, Anchor::Start, fits ? Ink::Wood : Ink::Wood2, 90));
+  const TextStyle style = styled(size, Weight::Regular, Anchor::Start, fits ? Ink::Wood : Ink::Wood2, 90);
+  if (overHardware(scene, textBox({x, y}, words, style)))
+    return;
+  // Beside the last column of a stretch the words stand outside it.
+  sayWithin(scene, scene.input.window, "column " + made->mark, {x, y}, words, Ink::WoodLine, style);
 }
 
 void panelLabel(Scene& scene, const Panel& panel) {
@@ -69,13 +76,28 @@ void panelLabel(Scene& scene, const Panel& panel) {
   const Bounds b{x - wide / 2, top, x + wide / 2, top + 34};
   const bool free = std::none_of(scene.drawing.taken().begin(), scene.drawing.taken().end(),
                                  [&](const TakenBox& t) { return t.box.overlaps(b); });
-  if (wide > s.length() * scene.view.scale || !scene.frame.contains(b) || !free || b.y1 > scene.y(4))
+  if (wide > s.length() * scene.view.scale || !scene.frame.contains(b) || !free || b.y1 > scene.y(4) ||
+      overHardware(scene, b))
     return;
   scene.drawing.fillRect(b.x0, b.y0, b.x1, b.y1, Ink::Paper);
   scene.drawing.rect(b.x0, b.y0, b.x1, b.y1, Ink::WoodLine, scene.paper ? 0.5 : 0.9);
   scene.drawing.text({x, top + 14}, title, Ink::Text, styled(12, Weight::Bold, Anchor::Middle));
   scene.drawing.text({x, top + 28}, size, Ink::Text, styled(11, Weight::Regular, Anchor::Middle));
   scene.drawing.take("panel " + panel.mark, b);
+}
+
+// What an opening is, where it stands open.
+void openingWordsIn(Scene& scene, const Opening& opening) {
+  const Interval s = overlap({opening.from, opening.to}, scene.stations);
+  const double head = std::max(scene.y(opening.headHeight), scene.frame.y0);
+  if (scene.paper || s.length() * scene.view.scale < 60 || scene.y(12) - head < 24)
+    return;
+  constexpr const char* kinds[] = {"door", "garage door", "window"};
+  const std::string words = (opening.mark.empty() ? "" : opening.mark + " · ") +
+                            kinds[static_cast<std::size_t>(opening.kind)] + " " +
+                            lengthOf(scene, opening.to - opening.from);
+  say(scene, "opening " + opening.mark, {scene.x(s.middle()), head + 18}, words, Ink::Text2,
+      styled(11, Weight::Regular, Anchor::Middle));
 }
 
 void chain(Scene& scene, double y, const std::vector<double>& stops, const std::vector<std::string>& names) {
@@ -316,10 +338,17 @@ void row(Scene& scene, double y, double from, const std::vector<Drop>& drops, st
 }
 
 void runningRows(Scene& scene) {
-  const double foot = scene.y(scene.wall.bottom) + (scene.paper ? 10 : 18);
+  double foot = scene.y(scene.wall.bottom) + (scene.paper ? 10 : 18);
   const double values = scene.paper ? 32 : 62;
-  const double first = foot + 27;
-  if (first + values > scene.frame.y1)
+  double first = foot + 27;
+  if (!scene.paper && first + values > scene.frame.y1) { // zoomed in: they stay in sight at the foot of the canvas
+    first = scene.frame.y1 - values;
+    foot = first - 27;
+    if (foot < scene.y(pourAt(scene.wall, scene.view.s((scene.frame.x0 + scene.frame.x1) / 2))) + scene.blade + 60)
+      return;
+    scene.drawing.fillRect(scene.frame.x0, foot, scene.frame.x1, scene.frame.y1, Ink::Paper, 0.88);
+  }
+  if (first + values > scene.frame.y1 + 1e-6)
     return;
   row(scene, first, foot, hardwareDrops(scene), scene.paper ? "SET AT" : "set at",
       scene.paper ? "coloque a" : "from the hook");
@@ -356,6 +385,8 @@ void drawMarks(Scene& scene) {
     panelLabel(scene, panel);
   for (const ColumnBody& column : scene.wall.columns)
     columnWords(scene, column);
+  for (const Opening& opening : scene.wall.wall->openings)
+    openingWordsIn(scene, opening);
   heightNotes(scene);
   barMarks(scene);
 }

@@ -35,6 +35,18 @@ void drawColumn(Scene& scene, const ColumnBody& column) {
   }
 }
 
+// The sides of the rough opening, seen also where no trimmer stands there yet.
+void roughOpening(Scene& scene, const Opening& opening) {
+  const double foot = opening.kind == OpeningKind::Window
+                          ? opening.sillHeight
+                          : pourAt(scene.wall, (opening.from + opening.to) / 2);
+  const Bounds b = scene.within(scene.box({opening.from, opening.to}, {foot, opening.headHeight}));
+  const Ink ink = isInHand(scene, opening.id) ? Ink::Hand : Ink::WoodLine;
+  for (const double station : {opening.from, opening.to})
+    if (scene.sees(station) && b.y1 > b.y0)
+      scene.drawing.line({scene.x(station), b.y0}, {scene.x(station), b.y1}, ink, ink == Ink::Hand ? 1.8 : 0.9);
+}
+
 void drawHeaders(Scene& scene) {
   for (const Opening& opening : scene.wall.wall->openings) {
     Interval s{opening.from, opening.to};
@@ -45,6 +57,7 @@ void drawHeaders(Scene& scene) {
         s = hull(s, column.box.s);
     fillBox(scene, scene.box(s, {opening.headHeight, opening.headHeight + opening.headerDepth}), Ink::Wood,
             Ink::WoodLine, 1);
+    roughOpening(scene, opening);
     if (opening.kind == OpeningKind::Window)
       fillBox(scene, scene.box({opening.from, opening.to}, {opening.sillHeight - plateThickness, opening.sillHeight}),
               Ink::Wood, Ink::WoodLine, 1);

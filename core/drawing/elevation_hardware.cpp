@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/drawing/elevation_parts.h"
+#include "core/drawing/text_metrics.h"
 
 namespace sillwright::elevation {
 
@@ -156,17 +157,23 @@ void drawPairLink(Scene& scene, const Opening& opening) {
   const double apart = right->joint - left->joint;
   const bool level = std::abs(apart) <= 0.125;
   const double toHigh = (apart > 0) != scene.view.fromInside ? 11.0 : -11.0;
-  Point2 at{line[0].x + (line[1].x - line[0].x) * 0.35, line[0].y + (line[1].y - line[0].y) * 0.35};
-  if (!scene.frame.contains(at) || std::abs(line[1].x - line[0].x) < 60)
+  // Where it is seen, and with its words beside it.
+  const double x0 = std::max(std::min(line[0].x, line[1].x), scene.frame.x0);
+  const double x1 = std::min(std::max(line[0].x, line[1].x), scene.frame.x1);
+  Point2 at{x0 + (x1 - x0) * 0.35, 0};
+  at.y = line[0].y + (line[1].y - line[0].y) * (at.x - line[0].x) / (line[1].x - line[0].x);
+  if (!scene.frame.contains(at) || x1 - x0 < 60)
     return;
   // Where the pour line does not step down in the opening, its tape lies along the link: the vial floats above.
-  const double tape = scene.y(pourAt(scene.wall, opening.from + (opening.to - opening.from) * 0.35));
+  const double tape = scene.y(pourAt(scene.wall, scene.view.s(at.x)));
   if (at.y + 8 > tape && at.y - 8 < tape + scene.blade)
     at.y = tape - std::max(0.0, scene.wall.wall->formTop) * scene.view.scale - 12;
   drawVial(scene, at, level ? apart * 20 * (scene.view.fromInside ? -1 : 1) : toHigh);
   const std::string words = left->strap->mark + " and " + right->strap->mark + ": joints " +
                             (level ? "level" : inches(std::abs(apart)) + " out of level");
-  say(scene, "pair", {at.x + 25, at.y + 4}, words, Ink::Text2, {11, Weight::Regular, Anchor::Start, 0, Ink::Paper, 6});
+  if (at.x + 25 + textWidth(words, 11) < x1) // else they would run into the tape beyond the opening
+    say(scene, "pair", {at.x + 25, at.y + 4}, words, Ink::Text2,
+        {11, Weight::Regular, Anchor::Start, 0, Ink::Paper, 6});
 }
 
 } // namespace

@@ -94,11 +94,17 @@ void consider(Nearest& nearest, Interval piece, Interval other, std::string name
   nearest.name = std::move(name);
 }
 
-Nearest nearestFace(const Scene& scene, Interval piece) {
+// A bolt or rod is set by its centre, and its limits count from there; everything else by its edge.
+bool isSetByCentre(PieceKind kind) { return kind == PieceKind::Bolt || kind == PieceKind::Rod; }
+
+Nearest nearestFace(const Scene& scene, const Seen& seen) {
   Nearest nearest;
+  const bool centre = isSetByCentre(seen.kind);
+  const Interval piece = centre ? Interval{seen.s.middle(), seen.s.middle()} : seen.s;
   for (const ConcreteFace& face : scene.wall.faces)
     consider(nearest, piece, {face.station, face.station},
-             face.kind == ConcreteFace::Kind::Step ? "to the step" : "to the end");
+             std::string(centre ? "centre" : "edge") +
+                 (face.kind == ConcreteFace::Kind::Step ? " to the step" : " to the end"));
   return nearest;
 }
 
@@ -106,7 +112,7 @@ Nearest nearestBar(const Scene& scene, Interval piece) {
   Nearest nearest;
   for (const BarBody& bar : scene.wall.bars)
     if (bar.bar->run == BarRun::Upright)
-      consider(nearest, piece, around(bar.body.a.s, 2 * bar.body.radius), "bar " + bar.bar->mark);
+      consider(nearest, piece, around(bar.body.a.s, 2 * bar.body.radius), "clear of bar " + bar.bar->mark);
   return nearest;
 }
 
@@ -114,11 +120,11 @@ Nearest nearestPiece(const Scene& scene, Interval piece, Id self) {
   Nearest nearest;
   for (const StrapBody& strap : scene.wall.straps)
     if (strap.id != self)
-      consider(nearest, piece, strap.plate.s, "to " + strap.strap->mark);
+      consider(nearest, piece, strap.plate.s, "clear of " + strap.strap->mark);
   for (const AnchorBody& anchor : scene.wall.anchors)
     if (anchor.id != self)
       consider(nearest, piece, around(anchor.station, anchor.diameter),
-               "to " + (anchor.bolt ? anchor.bolt->mark : anchor.rod->mark));
+               "clear of " + (anchor.bolt ? anchor.bolt->mark : anchor.rod->mark));
   return nearest;
 }
 
@@ -138,10 +144,11 @@ void offColumnCentre(Scene& scene, const Seen& seen, double y) {
 }
 
 void liveDistances(Scene& scene, const Seen& seen) {
-  double y = scene.y(seen.z.to) - 34;
-  y = std::clamp(y, scene.frame.y0 + 40, std::max(scene.frame.y0 + 40, scene.frame.y1 - 60));
+  // Three lines of them one over the other, all inside the window.
+  const double highest = scene.frame.y0 + 24 + 2 * 30;
+  double y = std::clamp(scene.y(seen.z.to) - 34, highest, std::max(highest, scene.frame.y1 - 60));
   for (const Nearest& nearest :
-       {nearestFace(scene, seen.s), nearestBar(scene, seen.s), nearestPiece(scene, seen.s, seen.id)})
+       {nearestFace(scene, seen), nearestBar(scene, seen.s), nearestPiece(scene, seen.s, seen.id)})
     if (nearest.away < 60) {
       liveDistance(scene, nearest.between, y, nearest.name);
       y -= 30;

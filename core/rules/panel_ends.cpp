@@ -1,5 +1,6 @@
 #include "core/rules/panel_ends.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/base/tolerance.h"
@@ -25,7 +26,44 @@ const StrapBody* nearest(const WallLayout& layout, double station, Interval stre
   return best;
 }
 
+const ColumnBody* columnAt(const WallLayout& layout, double station) {
+  const ColumnBody* best = nullptr;
+  double least = endReach;
+  for (const ColumnBody& column : layout.columns) {
+    const double away = std::max(gap(column.box.s, {station, station}), 0.0);
+    if (column.role == ColumnRole::Trimmer || away >= least)
+      continue;
+    least = away;
+    best = &column;
+  }
+  return best;
+}
+
+const AnchorBody* rodBeside(const WallLayout& layout, Id column) {
+  for (const AnchorBody& anchor : layout.anchors)
+    if (anchor.isRod && anchor.rod->column == column)
+      return &anchor;
+  return nullptr;
+}
+
 } // namespace
+
+std::vector<PanelEnd> panelEnds(const WallLayout& layout) {
+  std::vector<const Panel*> panels;
+  for (const Panel& panel : layout.wall->panels)
+    panels.push_back(&panel);
+  std::stable_sort(panels.begin(), panels.end(), [](const Panel* a, const Panel* b) { return a->from < b->from; });
+  std::vector<PanelEnd> ends;
+  for (const Panel* panel : panels)
+    for (const Side side : {Side::Left, Side::Right}) {
+      PanelEnd end{panel, side, columnAt(layout, side == Side::Left ? panel->from : panel->to),
+                   strapAtEnd(layout, *panel, side), nullptr};
+      if (!end.strap && end.column)
+        end.rod = rodBeside(layout, end.column->id);
+      ends.push_back(end);
+    }
+  return ends;
+}
 
 const StrapBody* strapAtEnd(const WallLayout& layout, const Panel& panel, Side end) {
   const double middle = (panel.from + panel.to) / 2;

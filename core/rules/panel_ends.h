@@ -1,6 +1,8 @@
 // Which strap holds which end of a panel, or stands beside an opening.
 #pragma once
 
+#include <vector>
+
 #include "core/model/layout.h"
 
 namespace sillwright {
@@ -11,6 +13,18 @@ inline constexpr double endReach = 12;
 
 // The strap nearest to an end of a panel, in its half of the panel and within reach; null where there is none.
 const StrapBody* strapAtEnd(const WallLayout& layout, const Panel& panel, Side end);
+
+// An end of a panel with what stands at it; null where there is none.
+struct PanelEnd {
+  const Panel* panel = nullptr;
+  Side side = Side::Left;
+  const ColumnBody* column = nullptr; // the nearest within reach, trimmers aside
+  const StrapBody* strap = nullptr;   // as above
+  const AnchorBody* rod = nullptr;    // beside that column, where there is no strap
+};
+
+// Both ends of every panel, panels from left to right.
+std::vector<PanelEnd> panelEnds(const WallLayout& layout);
 
 // The strap that flanks an opening: nearest to its side, outside it and within reach.
 const StrapBody* strapBeside(const WallLayout& layout, const Opening& opening, Side side);

@@ -80,6 +80,12 @@ std::string placeWords(const Job& job, const Finding& f) {
   }
 }
 
+double stationOfRegion(const Finding& f) {
+  if (f.rule == R::StrapMissing)
+    return f.variant == 0 ? f.region.s.from : f.region.s.to;
+  return f.region.s.middle();
+}
+
 const LimitRow* limitRow(const Job& job, const Finding& f) {
   const LimitRow* best = nullptr;
   for (const LimitRow& row : limitTable()) {
@@ -140,10 +146,12 @@ std::string markedLabel(const Job& job, const Finding& f) {
   return mark.empty() ? label(job, f) : mark + " · " + label(job, f);
 }
 
+std::string whatFallsShort(const Job& job, const Finding& f) { return placeWords(job, f); }
+
 std::string whereabouts(const Job& job, const Finding& f) {
   const WallLine* wall = job.walls.find(f.wall);
   const auto own = wall && !f.pieces.empty() ? ownStation(*wall, f.pieces.front()) : std::nullopt;
-  const double station = own ? *own : f.region.s.middle();
+  const double station = own ? *own : stationOfRegion(f);
   return placeWords(job, f) + ", at " + printLength(station, job.units);
 }
 
@@ -172,6 +180,25 @@ std::string correctionWords(const Job& job, const Finding& f) {
   if (f.correction->field == Correction::Field::Hook)
     return "turn its hook inward";
   return (f.correction->piece == f.pieces.front() ? "move it " : "move the other ") + correctionShort(job, f);
+}
+
+std::string adviceWords(const Finding& f) {
+  if (f.correction)
+    return {};
+  switch (f.rule) {
+  case R::StrapMissing:
+    return "hang a strap there";
+  case R::BoltCount:
+    return f.variant == 1 ? "no one move clears it" : "add a bolt to the piece";
+  case R::StrapHang:
+  case R::PourForm:
+    return "change the form";
+  case R::StrapDepth:
+  case R::StrapBack:
+    return "another strap, or more concrete";
+  default:
+    return "no one move clears it";
+  }
 }
 
 std::string sourceWords(const Job& job, const Finding& f) {

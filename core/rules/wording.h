@@ -18,10 +18,14 @@ std::string markedLabel(const Job& job, const Finding& finding);
 std::string label(const Job& job, const Finding& finding);
 // One sentence that somebody who does not know the rule understands.
 std::string message(const Job& job, const Finding& finding);
-// Where: "plate to the left end, at 0'-1 5/8\""
+// Where: "plate to the left end of the concrete, at 0'-1 5/8\""
 std::string whereabouts(const Job& job, const Finding& finding);
+// The same without the station: "plate to the left end of the concrete"
+std::string whatFallsShort(const Job& job, const Finding& finding);
 // move it right 1/8" ; empty where there is no correction
 std::string correctionWords(const Job& job, const Finding& finding);
+// What to do where no single change of a field cures it: "hang a strap there"; empty where there is a correction.
+std::string adviceWords(const Finding& finding);
 // right 1/8" ; for a button
 std::string correctionShort(const Job& job, const Finding& finding);
 // Document and clause, or "common practice", and whether the job overrides it.

@@ -104,8 +104,8 @@ TEST(RuleWords, sayWhereOnWhatRunsAlongTheWall) {
   const Job job = testing_support::jobOf(bare);
   const Findings missing = testing_support::found(bare, RuleId::StrapMissing);
   ASSERT_EQ(missing.size(), 2u);
-  EXPECT_EQ(whereabouts(job, missing[0]), "left end of the panel, at 4'-1\""); // the middle of a plate 2 wide
-  EXPECT_EQ(whereabouts(job, missing[1]), "right end of the panel, at 11'-11\"");
+  EXPECT_EQ(whereabouts(job, missing[0]), "left end of the panel, at 4'-0\"");
+  EXPECT_EQ(whereabouts(job, missing[1]), "right end of the panel, at 12'-0\"");
 }
 
 // A bar 1/2 thick behind a plate 1/4 thick: their surfaces are 0.503 - 1/4 - 1/4 = 0.003 apart, and do not touch.

@@ -1,4 +1,5 @@
 // The window as a hand uses it: real mouse and key events on the real window.
+#include "ui/window/form_dialog.h"
 #include "ui/window/main_window.h"
 
 #include <map>
@@ -7,7 +8,6 @@
 #include <QAccessible>
 #include <QApplication>
 #include <QDragEnterEvent>
-#include <QInputDialog>
 #include <QLineEdit>
 #include <QMessageBox>
 #include <QSettings>
@@ -251,23 +251,51 @@ TEST_F(WindowTest, ClosingInMidDragAsksNothingWhenNothingIsUnsaved) {
 }
 
 TEST_F(WindowTest, ARectangleOfWallsIsAskedForAndAddedAsOneStep) {
-  QStringList answers{QStringLiteral("twenty"), QStringLiteral("20'"), QStringLiteral("12'-6\"")};
+  QStringList seen;
   QTimer typist;
   QObject::connect(&typist, &QTimer::timeout, [&] {
-    auto* dialog = qobject_cast<QInputDialog*>(QApplication::activeModalWidget());
-    if (!dialog || answers.isEmpty())
+    auto* form = qobject_cast<FormDialog*>(QApplication::activeModalWidget());
+    if (!form)
       return;
-    dialog->setTextValue(answers.takeFirst());
-    dialog->accept();
+    form->line(1).setText(QStringLiteral("12'-6\""));
+    for (const char* typed : {"", "twenty", "20", "20'"}) {
+      form->line(0).setText(QString::fromUtf8(typed));
+      seen << form->reading();
+    }
+    form->accept();
   });
   typist.start(20);
   window.actions()["add-rectangle"]->trigger();
-  EXPECT_TRUE(answers.isEmpty());
+  typist.stop();
+  ASSERT_EQ(seen.size(), 4);
+  EXPECT_TRUE(seen[0].contains(QStringLiteral("20' is twenty feet")));
+  EXPECT_TRUE(seen[1].contains(QStringLiteral("character 1")));
+  EXPECT_TRUE(seen[2].startsWith(QStringLiteral("1'-8\" by"))); // a plain number is inches, and it says so
+  EXPECT_TRUE(seen[3].startsWith(QStringLiteral("20'-0\" by 12'-6\"")));
   ASSERT_EQ(bench.job().walls.size(), 8u);
   EXPECT_EQ(wallLength(bench.job(), bench.job().walls[4]), 240);
   EXPECT_EQ(wallLength(bench.job(), bench.job().walls[5]), 150);
   window.actions()["undo"]->trigger();
   EXPECT_EQ(bench.job().walls.size(), 4u);
+}
+
+TEST_F(WindowTest, TheTitleBlockIsFilledInAsOneStep) {
+  QTimer typist;
+  QObject::connect(&typist, &QTimer::timeout, [&] {
+    auto* form = qobject_cast<FormDialog*>(QApplication::activeModalWidget());
+    if (!form)
+      return;
+    form->line(0).setText(QStringLiteral("Carport, Mill Lane"));
+    form->line(2).setText(QStringLiteral("R. Alder"));
+    form->accept();
+  });
+  typist.start(20);
+  const std::string before = bench.job().title.by;
+  window.actions()["title-block"]->trigger();
+  EXPECT_EQ(bench.job().title.job, "Carport, Mill Lane");
+  EXPECT_EQ(bench.job().title.by, "R. Alder");
+  window.actions()["undo"]->trigger();
+  EXPECT_EQ(bench.job().title.by, before);
 }
 
 TEST_F(WindowTest, ThemesChangeEveryColour) {

@@ -40,9 +40,8 @@ ElevationCanvas::ElevationCanvas(Workbench& bench, QWidget* parent) : Canvas(ben
 
 void ElevationCanvas::follow(const WorkNotice& notice) {
   if (notice.session.file || notice.session.wall)
-    fitted_ = true;
-  if (fitted_)
-    zoomToFit();
+    fit_ = Fit::Hardware;
+  fitAgain();
   makeStale();
 }
 
@@ -56,9 +55,16 @@ void ElevationCanvas::showView(ElevationView view) {
 }
 
 void ElevationCanvas::zoomToFit() {
-  fitted_ = true;
-  if (const auto wall = bench().wall())
-    showView(fitElevation(wall->layout, pageWindow(), view_.fromInside, heightWorthSeeing(wall->layout)));
+  fit_ = Fit::Whole;
+  fitAgain();
+}
+
+void ElevationCanvas::fitAgain() {
+  const auto wall = bench().wall();
+  if (fit_ == Fit::None || !wall)
+    return;
+  const double upTo = fit_ == Fit::Whole ? wall->layout.wall->wallHeight + 2 : heightWorthSeeing(wall->layout);
+  showView(fitElevation(wall->layout, pageWindow(), view_.fromInside, upTo));
 }
 
 void ElevationCanvas::zoomToSelection() {
@@ -73,7 +79,7 @@ void ElevationCanvas::zoomToSelection() {
   }
   if (!seen)
     return zoomToFit();
-  fitted_ = false;
+  fit_ = Fit::None;
   const Interval wide = grown(*seen, aroundSelection);
   const Bounds page = pageWindow();
   ElevationView view = view_;
@@ -84,7 +90,7 @@ void ElevationCanvas::zoomToSelection() {
 }
 
 void ElevationCanvas::zoomBy(double factor, QPointF about) {
-  fitted_ = false;
+  fit_ = Fit::None;
   const Point2 at = toPage(about);
   ElevationView view = view_;
   const double s = view.s(at.x), z = view.z(at.y);
@@ -94,7 +100,7 @@ void ElevationCanvas::zoomBy(double factor, QPointF about) {
 }
 
 void ElevationCanvas::panBy(QPointF pixels) {
-  fitted_ = false;
+  fit_ = Fit::None;
   ElevationView view = view_;
   view.origin.x += pixels.x() / pixelsPerPoint;
   view.origin.y += pixels.y() / pixelsPerPoint;
@@ -109,8 +115,7 @@ void ElevationCanvas::setFromInside(bool inside) {
   view.fromInside = inside;
   view.origin.x = pageWindow().x1 / 2 - (inside ? -middle : middle) * view.scale; // the same stretch stays in sight
   showView(view);
-  if (fitted_)
-    zoomToFit();
+  fitAgain();
 }
 
 double ElevationCanvas::pourLinePixel() const { return toPixel(view_.origin).y(); }
@@ -119,8 +124,7 @@ double ElevationCanvas::middleStation() const { return view_.s(pageWindow().x1 /
 
 void ElevationCanvas::resizeEvent(QResizeEvent* event) {
   Canvas::resizeEvent(event);
-  if (fitted_)
-    zoomToFit();
+  fitAgain();
   makeStale(); // labels stay inside the window
 }
 

@@ -45,7 +45,10 @@ private:
   Drawing listedLabels() const;
 
   ElevationView view_;
-  bool fitted_ = true; // the view follows the size of the widget until somebody zooms or pans
+  // The view follows the size of the widget until somebody zooms or pans: all hardware as large as can be, or the whole
+  // wall with its framing.
+  enum class Fit { None, Hardware, Whole } fit_ = Fit::Hardware;
+  void fitAgain();
   ElevationDrawing shown_;
   std::size_t drawn_ = 0;
 };

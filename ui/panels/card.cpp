@@ -195,7 +195,7 @@ QWidget* Card::makeEditor(const Field& field) {
   editor->setAccessibleName(text(field.title));
   editor->setAccessibleDescription(text(field.note));
   editor->setFixedHeight(23);
-  editor->setFixedWidth(field.kind == FieldKind::Choice ? 150 : 108);
+  editor->setFixedWidth(field.kind == FieldKind::Choice ? 200 : 108);
   return editor;
 }
 

@@ -38,7 +38,7 @@ void FindingLine::setFinding(const Finding& finding, bool first) {
   fix_->setVisible(!words.isEmpty());
   fix_->resize(fix_->sizeHint());
   fix_->move(0, 28);
-  setFixedHeight(words.isEmpty() ? 26 : 56);
+  setFixedHeight(words.isEmpty() ? 44 : 56);
   setAccessibleName(text(message(job, finding)));
   setToolTip(text(message(job, finding)));
   show();
@@ -62,6 +62,8 @@ void FindingLine::paintEvent(QPaintEvent*) {
   const Bounds box = drawLabel(drawing, words, LabelForm::OneLine, 1, 1, 1.12);
   paintPixels(painter, drawing, theme_);
   const double at = box.x1 + 10;
+  if (const std::string advice = adviceWords(finding_); !advice.empty())
+    paintWords(painter, theme_, {1, 38}, text(advice), 12, Ink::Text);
   if (width() - at > 40)
     paintWords(painter, theme_, {at, 14}, elided(text(sourceWords(job, finding_)), 11, width() - at), 11, Ink::Text2);
 }

@@ -86,7 +86,8 @@ QVariant PunchListModel::data(const QModelIndex& index, int role) const {
     return tr("%1 %2, %3").arg(text(std::string(word(finding.level))), text(markedLabel(job, finding)),
                                text(whereabouts(job, finding)));
   if (role == Qt::AccessibleDescriptionRole || role == Qt::ToolTipRole)
-    return text(message(job, finding) + " " + sourceWords(job, finding));
+    return text(message(job, finding) + " " + adviceWords(finding) + (adviceWords(finding).empty() ? "" : "; ") +
+                sourceWords(job, finding));
   return {};
 }
 
@@ -128,9 +129,13 @@ void PunchListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
              13.5, inkOf(finding.level), finding.level == Level::Fix ? Weight::Bold : Weight::Regular);
   const QRectF button = fixButton(job, finding, box);
   const double room = (button.isEmpty() ? box.right() : button.x()) - 10 - (x + 40);
-  paintWords(*painter, theme_, {x + 40, y + 43}, elided(text(whereabouts(job, finding)), 12, room), 12, Ink::Text);
-  paintWords(*painter, theme_, {x + 40, y + 59}, elided(text(sourceWords(job, finding)), 11.5, room), 11.5,
-             Ink::Text2);
+  QString where = text(whereabouts(job, finding));
+  if (wordsWidth(where, 12) > room) // the running value stands under the wall, too
+    where = text(whatFallsShort(job, finding));
+  paintWords(*painter, theme_, {x + 40, y + 43}, elided(where, 12, room), 12, Ink::Text);
+  const std::string advice = adviceWords(finding);
+  const QString second = text((advice.empty() ? "" : advice + " · ") + sourceWords(job, finding));
+  paintWords(*painter, theme_, {x + 40, y + 59}, elided(second, 11.5, room), 11.5, Ink::Text2);
   if (!button.isEmpty()) {
     ButtonLook look;
     look.box = button;

@@ -5,6 +5,7 @@
 
 #include "core/base/tolerance.h"
 #include "core/model/lookup.h"
+#include "core/rules/panel_ends.h"
 
 namespace sillwright::sheet {
 
@@ -44,14 +45,14 @@ std::string anchorFromColumn(const Job& job, const WallLayout& layout, const Anc
     if (away >= 0 && away < best) {
       best = away;
       const bool right = anchor.station > column.box.s.middle();
-      text = measure(job, away) + (right ? " right of " : " left of ") + columnMark(layout, column);
+      text = measure(job, away) + (right ? " right of " : " left of ") + columnMark(layout, column) + " face";
     }
   }
   for (const StudBody& stud : layout.studs) {
     const double away = anchor.station - stud.box.s.middle();
     if (std::abs(away) < best) {
       best = std::abs(away);
-      text = sided(job, away, "the stud");
+      text = sided(job, away, "stud centre");
     }
   }
   return text;
@@ -105,46 +106,21 @@ Line anchorLine(const Job& job, const WallLayout& layout, const AnchorBody& anch
            hooked ? hookWords(anchor.bolt->hook) : "straight", washerWords(job, anchor), "..."}};
 }
 
-struct EndHardware {
-  std::string mark;
-  std::string name;
-  double station = 0;
-};
-
-// The strap or rod of a panel's end: the one on the column nearest to that end.
-std::optional<EndHardware> hardwareAt(const WallLayout& layout, Id column) {
-  for (const StrapBody& strap : layout.straps)
-    if (strap.strap->column == column)
-      return EndHardware{strap.strap->mark, strap.type->name, strap.strap->station};
-  for (const AnchorBody& anchor : layout.anchors)
-    if (anchor.isRod && anchor.rod->column == column)
-      return EndHardware{anchor.rod->mark, anchor.rodType->name, anchor.station};
-  return std::nullopt;
-}
-
-const ColumnBody* columnAtEnd(const WallLayout& layout, const Panel& panel, Side end) {
-  const double at = end == Side::Left ? panel.from : panel.to;
-  const ColumnBody* best = nullptr;
-  double nearest = 12; // in: farther away it is not the column of this end
-  for (const ColumnBody& column : layout.columns) {
-    if (column.role == ColumnRole::Trimmer)
-      continue;
-    const double away = std::max(0.0, gap(column.box.s, {at, at}));
-    if (away < nearest) {
-      nearest = away;
-      best = &column;
-    }
+Row endRow(const Job& job, const WallLayout& layout, const PanelEnd& end) {
+  std::string hardware = "none", station;
+  if (end.strap) {
+    hardware = end.strap->strap->mark + "  " + end.strap->type->name;
+    station = printLength(end.strap->strap->station, job.units);
+  } else if (end.rod) {
+    hardware = end.rod->rod->mark + "  " + end.rod->rodType->name;
+    station = printLength(end.rod->station, job.units);
   }
-  return best;
-}
-
-Row endRow(const Job& job, const WallLayout& layout, const Panel& panel, Side end) {
-  const ColumnBody* column = columnAtEnd(layout, panel, end);
-  const auto hardware = column ? hardwareAt(layout, column->id) : std::nullopt;
-  return {layout.wall->mark, panel.mark, end == Side::Left ? "left" : "right",
-          column ? columnMark(layout, *column) + "  " + print(column->makeUp) : "none",
-          hardware ? hardware->mark + "  " + hardware->name : "none",
-          hardware ? printLength(hardware->station, job.units) : ""};
+  return {layout.wall->mark,
+          end.panel->mark,
+          end.side == Side::Left ? "left" : "right",
+          end.column ? columnMark(layout, *end.column) + "  " + print(end.column->makeUp) : "none",
+          hardware,
+          station};
 }
 
 } // namespace
@@ -183,9 +159,8 @@ Table wallEndTable(const Job& job, const std::vector<std::shared_ptr<const Check
                    {"HARDWARE", "herraje", 110, false, false, Anchor::Start},
                    {"FROM HOOK", "desde el gancho", 84, false, true, Anchor::Start}};
   for (const auto& wall : walls)
-    for (const Panel& panel : wall->layout.wall->panels)
-      for (const Side end : {Side::Left, Side::Right})
-        table.rows.push_back(endRow(job, wall->layout, panel, end));
+    for (const PanelEnd& end : panelEnds(wall->layout))
+      table.rows.push_back(endRow(job, wall->layout, end));
   return table;
 }
 

@@ -88,6 +88,8 @@ std::vector<ActionRow> jobRows() {
           QKeySequence::keyBindings(QKeySequence::Save), [](MainWindow& w) { w.files().save(); }),
       last(row("save-as", "Job", QT_TRANSLATE_NOOP("sillwright::Actions", "Save as…"), {Qt::CTRL | Qt::SHIFT | Qt::Key_S},
                [](MainWindow& w) { w.files().saveAs(); })),
+      last(row("title-block", "Job", QT_TRANSLATE_NOOP("sillwright::Actions", "Title block…"), {},
+               [](MainWindow& w) { w.editTitleBlock(); })),
       row("quit", "Job", QT_TRANSLATE_NOOP("sillwright::Actions", "Quit"), {Qt::CTRL | Qt::Key_Q},
           [](MainWindow& w) { w.close(); }),
   };

@@ -5,9 +5,7 @@
 #include <QComboBox>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QInputDialog>
 #include <QLabel>
-#include <QLineEdit>
 #include <QMenu>
 #include <QMenuBar>
 #include <QMessageBox>
@@ -15,12 +13,14 @@
 #include <QPointer>
 #include <QSettings>
 #include <QToolBar>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include "core/base/length.h"
 #include "core/edit/operations.h"
 #include "ui/canvas/accessible_canvas.h"
 #include "ui/panels/look.h"
+#include "ui/window/form_dialog.h"
 
 namespace sillwright {
 
@@ -31,6 +31,15 @@ constexpr int menuHeight = 30;
 constexpr int toolbarHeight = 46;
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
+
+// Undo says what it undoes, as far as it fits; redo says it in its tip.
+void keepWidth(QToolButton& button, std::string_view id) {
+  constexpr int undoWidth = 210;
+  if (id == "undo")
+    button.setFixedWidth(undoWidth);
+  else if (id == "redo")
+    button.setToolButtonStyle(Qt::ToolButtonIconOnly);
+}
 
 QString wallWords(const WallLine& wall) {
   const QString mark = text(wall.mark), title = text(wall.title);
@@ -158,7 +167,9 @@ void MainWindow::makeToolbar() {
   for (const ActionRow& row : actionTable())
     if (row.toolbar) {
       bar->addAction((*actions_)[row.id]);
-      bar->widgetForAction((*actions_)[row.id])->setFont(uiFont(12.5));
+      auto* button = qobject_cast<QToolButton*>(bar->widgetForAction((*actions_)[row.id]));
+      button->setFont(uiFont(12.5));
+      keepWidth(*button, row.id); // a bar whose buttons move under the hand is no bar
       if (std::string_view(row.id) == "redo" || std::string_view(row.id) == "sheet")
         bar->addSeparator();
     }
@@ -323,36 +334,62 @@ void MainWindow::showWallBeside(int step) {
   bench_.session().show(walls[static_cast<std::size_t>(next)].id);
 }
 
-// Asks again, with what was typed and what is wrong with it, until it is a length or given up.
-std::optional<double> MainWindow::askLength(const QString& title, const QString& what) {
-  QString typed, asked = what;
-  for (;;) {
-    bool answered = false;
-    typed = QInputDialog::getText(this, title, asked, QLineEdit::Normal, typed, &answered);
-    if (!answered)
-      return std::nullopt;
-    const Result<double> length = parseLength(typed.toStdString(), bench_.job().units);
-    if (length && *length > 0)
-      return *length;
-    asked = what + QLatin1Char('\n') + (length ? tr("A wall is longer than nothing.") : text(length.problem().text()));
-  }
-}
-
 void MainWindow::addRectangle() {
   bench_.cancel();
-  const QString title = tr("Add a rectangle of walls");
-  const auto wide = askLength(title, tr("Front, outside to outside:"));
-  const auto deep = wide ? askLength(title, tr("Side, outside to outside:")) : std::nullopt;
-  if (!deep)
+  const LengthStyle units = bench_.job().units;
+  std::vector<double> sides;
+  // Says how each length is read: 20 alone is 20 inches, and that is seen before there is a wall.
+  const auto read = [&](const std::vector<QString>& typed) -> FormReading {
+    sides.clear();
+    for (const QString& each : typed) {
+      if (each.trimmed().isEmpty())
+        return {tr("A plain number is inches: 20' is twenty feet."), false};
+      const Result<double> length = parseLength(each.toStdString(), units);
+      if (!length)
+        return {text(length.problem().text()), false};
+      if (*length <= 0)
+        return {tr("A wall is longer than nothing."), false};
+      sides.push_back(*length);
+    }
+    return {tr("%1 by %2, outside to outside").arg(text(printLength(sides[0], units)), text(printLength(sides[1], units))),
+            true};
+  };
+  FormDialog form(tr("Add a rectangle of walls"),
+                  {{tr("Front, outside to outside"), {}, tr("24' or 24'-6 1/2\"")},
+                   {tr("Side, outside to outside"), {}, tr("28' or 336")}},
+                  tr("Add walls"), read, this);
+  if (form.exec() != QDialog::Accepted || sides.size() != 2)
     return;
   const auto bounds = planBounds(bench_.job());
   const double x = bounds ? bounds->second.x + 120 : 0; // beside what is there
-  const std::vector<Point2> corners{{x, 0}, {x + *wide, 0}, {x + *wide, *deep}, {x, *deep}};
+  const double wide = sides[0], deep = sides[1];
+  const std::vector<Point2> corners{{x, 0}, {x + wide, 0}, {x + wide, deep}, {x, deep}};
   const Result<Job> added = addOutline(bench_.session().base(), corners, WallLine{});
   if (added)
     bench_.session().apply(*added, tr("Add a rectangle of walls").toStdString());
   else
     files_->tell(tr("The walls were not added."), added.problem());
+}
+
+void MainWindow::editTitleBlock() {
+  bench_.cancel();
+  const TitleBlock& now = bench_.job().title;
+  FormDialog form(tr("Title block of the sheets"),
+                  {{tr("Job"), text(now.job), tr("Boat shed, Heron Slip")},
+                   {tr("Address"), text(now.address), {}},
+                   {tr("Laid out by"), text(now.by), {}},
+                   {tr("Approved plans"), text(now.planSet), tr("set of 2 March 2031")},
+                   {tr("Note"), text(now.note), {}}},
+                  tr("Set"), {}, this);
+  if (form.exec() != QDialog::Accepted)
+    return;
+  const std::vector<QString> typed = form.typed();
+  Job job = bench_.session().base();
+  std::string* const fields[] = {&job.title.job, &job.title.address, &job.title.by, &job.title.planSet, &job.title.note};
+  for (std::size_t i = 0; i < typed.size(); ++i)
+    *fields[i] = typed[i].trimmed().toStdString();
+  if (job.title != bench_.session().base().title)
+    bench_.session().apply(std::move(job), tr("Set the title block").toStdString());
 }
 
 void MainWindow::showFindingBeside(int step) {
@@ -381,6 +418,8 @@ void MainWindow::writeSheet() {
     return;
   if (const auto problem = services_.writeSheet(bench_.job(), path.toStdString()))
     files_->tell(tr("The layout sheet was not written."), *problem);
+  else
+    status_->tell(tr("layout sheet written: %1").arg(path));
 }
 
 void MainWindow::showKeys() {

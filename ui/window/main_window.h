@@ -57,6 +57,7 @@ public:
   void focusPanel(int step);
   void showWallBeside(int step);
   void addRectangle(); // four walls; asks for their lengths
+  void editTitleBlock();
   void showFindingBeside(int step);
   void putRight();
   void toggleLevel(Level level);
@@ -75,7 +76,6 @@ protected:
   void dropEvent(QDropEvent* event) override;
 
 private:
-  std::optional<double> askLength(const QString& title, const QString& what);
   void makePanels();
   void makeMenus();
   void makeToolbar();

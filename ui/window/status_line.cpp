@@ -25,12 +25,19 @@ StatusLine::StatusLine(const Workbench& bench, QWidget* parent) : QWidget(parent
 }
 
 void StatusLine::follow() {
+  told_.clear();
   setAccessibleDescription(words());
   update();
 }
 
 void StatusLine::setPointer(const QString& words) {
   pointer_ = words;
+  update();
+}
+
+void StatusLine::tell(const QString& words) {
+  told_ = words;
+  setAccessibleDescription(words);
   update();
 }
 
@@ -69,6 +76,8 @@ std::vector<StatusLine::Part> StatusLine::parts() const {
   if (bench_.inHand())
     return inHandParts(*bench_.inHand());
   std::vector<Part> parts;
+  if (!told_.isEmpty())
+    return {{told_, Ink::Text, Weight::Bold}};
   if (!pointer_.isEmpty())
     parts.push_back({pointer_, Ink::Text});
   const Selection& selection = bench_.session().selection();

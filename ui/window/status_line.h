@@ -16,6 +16,8 @@ public:
 
   void follow();
   void setPointer(const QString& words);
+  // What has just been done, until something else is.
+  void tell(const QString& words);
   void setTheme(ThemeName theme);
   // Everything it says, as one line.
   QString words() const;
@@ -36,6 +38,7 @@ private:
 
   const Workbench& bench_;
   QString pointer_;
+  QString told_;
   ThemeName theme_ = ThemeName::Light;
 };
 
