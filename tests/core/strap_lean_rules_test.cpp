@@ -45,6 +45,24 @@ TEST(StrapLean, fixesTheTopNailPastTheLeftEdge) {
                                         along(strap, sixteenth)}));
 }
 
+// Leaning 3 1/4 at 20 up the right row's top nail is 1/16 past the left edge (it has room for 3 3/16), but the left
+// row's, 19 up, is 3.0875 - 2.1875 = 0.9 past it; 15/16 is the next mark that brings it back.
+TEST(StrapLean, tellsOfTheNailThatIsFarthestOff) {
+  EXPECT_TRUE(isOnly(lean(-3.25 / 20), {Level::Fix,
+                                        {strap, column},
+                                        3.0875,
+                                        2.1875,
+                                        {{97.25 - 0.9, 97.25}, depth, {19 - sixteenth, 19 + sixteenth}},
+                                        along(strap, 0.9375)}));
+}
+
+TEST(StrapLean, saysNothingOfAStrapWithoutColumn) {
+  StrapWall bare = bareStrapWall();
+  bare.hang(100);
+  bare.wall.straps[0].column = {};
+  EXPECT_TRUE(foundLeaning(bare, 1, RuleId::StrapLean).empty());
+}
+
 // Half an inch off the middle there is half an inch less room on that side: 1 11/16.
 TEST(StrapLean, hasLessRoomOffTheMiddle) {
   StrapWall bare = bareStrapWall();

@@ -156,6 +156,12 @@ TEST(StrapNailEdge, watchesNailsNearASeam) {
                       along(strap, 0.25)}));
 }
 
+// Nails on the seam, or off the column, are told of by the rules for that.
+TEST(StrapNailEdge, leavesNailsOnASeamOrOffTheColumnAlone) {
+  EXPECT_TRUE(onPlies(100.5, RuleId::StrapNailEdge).empty());
+  EXPECT_TRUE(onPost(102.25, RuleId::StrapNailEdge).empty()); // right row on the edge, left row 1 from it
+}
+
 TEST(StrapNailEdge, takesItsDiametersFromTheJob) {
   StrapWall bare = bareStrapWall();
   bare.limit("strap.nail-edge", 4); // 4 x 1/8 = 1/2: just what the seam leaves a strap in the middle
