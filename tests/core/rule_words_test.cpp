@@ -108,6 +108,23 @@ TEST(RuleWords, sayWhereOnWhatRunsAlongTheWall) {
   EXPECT_EQ(whereabouts(job, missing[1]), "right end of the panel, at 12'-0\"");
 }
 
+// Station 100 is 8'-4", 1 7/16 from the ends are 0'-1 7/16" and 23'-10 9/16".
+TEST(RuleWords, tellLeftFromRightAndAboveFromBelow) {
+  const auto where = [](double station, double offset, RuleId rule) {
+    testing_support::StrapWall bare = testing_support::bareStrapWall();
+    bare.step(200, 210, -8);
+    bare.hang(station, offset);
+    const Findings findings = testing_support::found(bare, rule);
+    return findings.size() == 1 ? whereabouts(testing_support::jobOf(bare), findings[0]) : "not found once";
+  };
+  EXPECT_EQ(where(100, 0.25, RuleId::StrapJoint), "joint line above the pour line, at 8'-4\"");
+  EXPECT_EQ(where(100, -0.25, RuleId::StrapJoint), "joint line below the pour line, at 8'-4\"");
+  EXPECT_EQ(where(1.4375, 0, RuleId::StrapEdge), "plate to the left end of the concrete, at 0'-1 7/16\"");
+  EXPECT_EQ(where(286.5625, 0, RuleId::StrapEdge), "plate to the right end of the concrete, at 23'-10 9/16\"");
+  EXPECT_EQ(where(198.5, 0, RuleId::StrapEdge), "plate to the step on its right, at 16'-6 1/2\"");
+  EXPECT_EQ(where(211.5, 0, RuleId::StrapEdge), "plate to the step on its left, at 17'-7 1/2\"");
+}
+
 // A bar 1/2 thick behind a plate 1/4 thick: their surfaces are 0.503 - 1/4 - 1/4 = 0.003 apart, and do not touch.
 TEST(RuleWords, neverCallALittleNothing) {
   testing_support::StrapWall bare = testing_support::bareStrapWall();

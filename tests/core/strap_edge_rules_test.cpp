@@ -99,6 +99,17 @@ TEST(StrapEdge, leavesTheLowSideOfAStepAlone) {
   bare.step(240, 288, -8);
   bare.hang(241.25);
   EXPECT_TRUE(found(bare, edge).empty());
+  bare.wall.straps[0].heightOffset = sixteenth; // though a little of the plate is beside the riser
+  EXPECT_TRUE(found(bare, edge).empty());
+}
+
+// From a stretch 20 down, past a rib 1 wide, there is a riser from 0 to -8: over the strap, not beside it.
+TEST(StrapEdge, leavesAStepAboveTheStrapAlone) {
+  StrapWall bare = bareStrapWall();
+  bare.step(0, 100, -20);
+  bare.step(101, 288, -8);
+  bare.hang(99.25); // 101 - 99 1/4 - 1 = 3/4
+  EXPECT_TRUE(found(bare, edge).empty());
 }
 
 // Risers on both sides, 3 apart: the plate, 2 wide, is 1/2 from one and 1/2 from the other. No way leads out.
