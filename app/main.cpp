@@ -1,3 +1,4 @@
+#include <QFileInfo>
 #include <QHashSeed>
 #include <iostream>
 #include <string>
@@ -42,6 +43,10 @@ int main(int argc, char** argv) {
   }
   if (arguments.size() > 1 || (!arguments.empty() && arguments[0].size() > 1 && arguments[0][0] == '-')) {
     std::cerr << arguments[0] << ": there is no such command or option; see sillwright --help\n";
+    return wrongCall;
+  }
+  if (!arguments.empty() && !QFileInfo::exists(QString::fromStdString(arguments[0]))) {
+    std::cerr << arguments[0] << ": there is no such file or command; see sillwright --help\n";
     return wrongCall;
   }
   if (!hasDisplay()) {

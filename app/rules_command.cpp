@@ -22,6 +22,12 @@ std::string sourceText(const Source& source) {
   return source.document.empty() ? std::string(words(source.status)) : std::string(source.document);
 }
 
+std::string sourceWithStatus(const Source& source) {
+  const std::string status(words(source.status));
+  return source.document.empty() ? (source.status == Status::Type ? "the hardware's own " + status : status)
+                                 : std::string(source.document) + " (" + status + ")";
+}
+
 std::string limitJson(const LimitRow& row) {
   return "{\"limit\": " + shortest(row.value) + ", \"unit\": " + jsonText(row.unit) + ", \"level\": " +
          jsonText(word(row.level)) + ", \"source\": " + jsonText(sourceText(row.source)) + ", \"status\": " +
@@ -63,8 +69,8 @@ int rules(const Call& call, int&, char**) {
     std::cout << row.name << "\n  " << row.meaning << "\n  measured: " << row.measure << '\n';
     for (const LimitRow* limit : limitsOf(row.id))
       std::cout << "  limit: " << limit->name << ' ' << shortest(limit->value) << ' ' << limit->unit << ", "
-                << word(limit->level) << ", " << sourceText(limit->source) << '\n';
-    std::cout << "  source: " << sourceText(row.source) << " (" << words(row.source.status) << ")\n";
+                << word(limit->level) << ", " << sourceWithStatus(limit->source) << '\n';
+    std::cout << "  source: " << sourceWithStatus(row.source) << "\n\n";
   }
   return nothingToFix;
 }

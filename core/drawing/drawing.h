@@ -91,7 +91,7 @@ struct TextPrim {
 
 // A place on a drawing that answers the pointer: the piece, and where it is.
 struct HitArea {
-  enum class Part : std::uint8_t { Body, FromEnd, ToEnd, Corner, Label };
+  enum class Part : std::uint8_t { Body, FromEnd, ToEnd, Corner, Label, Name }; // label of a flag, name of the piece
   PieceRef piece;
   Part part = Part::Body;
   Bounds box;

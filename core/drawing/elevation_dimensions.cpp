@@ -33,7 +33,7 @@ void markAt(Scene& scene, const std::string& mark, double station, double top, I
   for (int level = 0; level < 3; ++level) // above the mark of a near neighbour
     if (say(scene, "mark " + mark, {scene.x(station), y - level * 1.05 * size}, mark, ink,
             styled(size, Weight::Bold, Anchor::Middle, Ink::Paper)))
-      return;
+      return scene.named.push_back({id, scene.drawing.taken().back().box});
 }
 
 bool overHardware(const Scene& scene, const Bounds& box) {
@@ -96,8 +96,9 @@ void openingWordsIn(Scene& scene, const Opening& opening) {
   const std::string words = (opening.mark.empty() ? "" : opening.mark + " · ") +
                             kinds[static_cast<std::size_t>(opening.kind)] + " " +
                             lengthOf(scene, opening.to - opening.from);
-  say(scene, "opening " + opening.mark, {scene.x(s.middle()), head + 18}, words, Ink::Text2,
-      styled(11, Weight::Regular, Anchor::Middle));
+  if (say(scene, "opening " + opening.mark, {scene.x(s.middle()), head + 18}, words, Ink::Text2,
+          styled(11, Weight::Regular, Anchor::Middle)))
+    scene.named.push_back({opening.id, scene.drawing.taken().back().box});
 }
 
 void chain(Scene& scene, double y, const std::vector<double>& stops, const std::vector<std::string>& names) {

@@ -179,6 +179,12 @@ void rubberBand(Scene& scene, const InHand& hand) {
   scene.drawing.dashedRect(b.x0, b.y0, b.x1, b.y1, 4, 3, Ink::Hand, 1);
 }
 
+Bounds headerOf(const Scene& scene, const Seen& opening) {
+  const Opening* made = findIn(scene.wall.wall->openings, opening.id);
+  return made ? scene.box(opening.s, {made->headHeight, made->headHeight + made->headerDepth})
+              : scene.box(opening.s, opening.z);
+}
+
 } // namespace
 
 void collectPieces(Scene& scene) {
@@ -203,7 +209,8 @@ void addHits(Scene& scene) {
   const Id wall = scene.wall.wall->id;
   for (const Seen& seen : scene.pieces) {
     const Bounds box = grip(scene, seen);
-    scene.drawing.hit({wall, seen.id}, box);
+    // What stands open is no piece to take hold of: an opening answers at its header and its name.
+    scene.drawing.hit({wall, seen.id}, seen.kind == PieceKind::Opening ? headerOf(scene, seen) : box);
     if (!hasEnds(scene, seen))
       continue;
     const double from = scene.x(seen.s.from);
@@ -211,6 +218,8 @@ void addHits(Scene& scene) {
     scene.drawing.hit({wall, seen.id}, {from - handle / 2, box.y0, from + handle / 2, box.y1}, HitArea::Part::FromEnd);
     scene.drawing.hit({wall, seen.id}, {to - handle / 2, box.y0, to + handle / 2, box.y1}, HitArea::Part::ToEnd);
   }
+  for (const auto& [piece, box] : scene.named)
+    scene.drawing.hit({wall, piece}, box, HitArea::Part::Name);
 }
 
 void drawSelection(Scene& scene) {

@@ -201,16 +201,19 @@ Drawing drawPlanWall(const Job& job, const CheckedWall& wall, const PlanStyle& s
     drawing.loop(pen.outline, Ink::Hand, 2.2);
   if (pen.paper)
     drawHardware(pen);
+  std::optional<Bounds> name;
   const auto places = style.places ? style.places : planPlaces(job, style);
   if (const auto found = places->walls.find(line.id); found != places->walls.end()) {
     drawSigns(pen, wall, found->second);
     drawRunning(pen, found->second);
     if (found->second.mark)
-      drawPlanText(drawing, *found->second.mark, pen.hand && !pen.paper ? Ink::Hand : Ink::Text);
+      name = drawPlanText(drawing, *found->second.mark, pen.hand && !pen.paper ? Ink::Hand : Ink::Text);
     if (found->second.length)
       drawPlanText(drawing, *found->second.length, Ink::Text2);
   }
   addHits(pen);
+  if (name)
+    drawing.hit({line.id, {}}, *name, HitArea::Part::Name);
   return drawing;
 }
 

@@ -251,9 +251,12 @@ Selection piecesIn(const WallLayout& layout, Interval s, Interval z) {
   };
   for (const ColumnBody& column : layout.columns)
     touch(column.id, column.box.s, column.box.z);
-  for (const BarBody& bar : layout.bars)
-    touch(bar.id, {std::min(bar.body.a.s, bar.body.b.s), std::max(bar.body.a.s, bar.body.b.s)},
-          {std::min(bar.body.a.z, bar.body.b.z), std::max(bar.body.a.z, bar.body.b.z)});
+  for (const BarBody& bar : layout.bars) {
+    const Interval own{std::min(bar.body.a.s, bar.body.b.s), std::max(bar.body.a.s, bar.body.b.s)};
+    const bool whole = s.contains(own.from) && s.contains(own.to); // one that runs along the wall crosses every band
+    if (bar.bar->run == BarRun::Upright || whole)
+      touch(bar.id, own, {std::min(bar.body.a.z, bar.body.b.z), std::max(bar.body.a.z, bar.body.b.z)});
+  }
   for (const AnchorBody& anchor : layout.anchors)
     touch(anchor.id, around(anchor.station, anchor.diameter), {anchor.bottom, anchor.top});
   for (const StrapBody& strap : layout.straps)

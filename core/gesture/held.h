@@ -46,7 +46,7 @@ std::string moveName(const Job& job, const Selection& pieces, const std::string&
 // Trade name and mark: "strap S2".
 std::string calledIn(const Job& job, PieceRef piece);
 
-// Pieces of a wall that a band touches, embedded part and exposed part alike.
+// Pieces of a wall that a band touches, embedded part and exposed part alike; bars along the wall when wholly inside.
 Selection piecesIn(const WallLayout& layout, Interval s, Interval z);
 
 } // namespace sillwright

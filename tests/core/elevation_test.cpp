@@ -46,7 +46,7 @@ TEST(Elevation, PutsTheHitOfAStrapWhereTheStrapIs) {
   const ElevationDrawing drawn = drawElevation(in);
   const StrapBody& strap = demo.wall->layout.straps[2];
   for (const HitArea& hit : drawn.drawing.hits())
-    if (hit.piece.piece == strap.id) {
+    if (hit.piece.piece == strap.id && hit.part != HitArea::Part::Name) {
       EXPECT_NEAR(hit.box.x0, in.view.x(strap.plate.s.from), 1e-9);
       EXPECT_NEAR(hit.box.y0, in.view.y(22), 1e-9);
       EXPECT_NEAR(hit.box.y1, in.view.y(-14), 1e-9);
@@ -59,6 +59,37 @@ TEST(Elevation, PutsTheHitOfAStrapWhereTheStrapIs) {
       top = &hit;
   ASSERT_NE(top, nullptr);
   EXPECT_EQ(top->piece.piece, strap.id);
+}
+
+// A drag in the open part of an opening is a rubber band, not a move of the opening.
+TEST(Elevation, AnOpeningAnswersAtItsHeaderAndItsNameOnly) {
+  const Demo demo;
+  const ElevationInput in = demo.input(0);
+  const ElevationDrawing drawn = drawElevation(in);
+  const Opening& opening = demo.wall->layout.wall->openings[0];
+  const auto answers = [&](Point2 at) {
+    return std::any_of(drawn.drawing.hits().begin(), drawn.drawing.hits().end(),
+                       [&](const HitArea& hit) { return hit.piece.piece == opening.id && hit.box.contains(at); });
+  };
+  const double middle = (opening.from + opening.to) / 2;
+  EXPECT_TRUE(answers({in.view.x(middle), in.view.y(opening.headHeight + 1)}));
+  EXPECT_FALSE(answers({in.view.x(middle), in.view.y(opening.headHeight / 2)}));
+  EXPECT_TRUE(answers({in.view.x(opening.from), in.view.y(40)})); // its left end
+}
+
+TEST(Elevation, MarksAnswerForTheirPieces) {
+  const Demo demo;
+  const ElevationDrawing drawn = drawElevation(demo.input(0));
+  for (const Bolt& bolt : demo.wall->layout.wall->bolts) {
+    const auto named = std::find_if(drawn.drawing.hits().begin(), drawn.drawing.hits().end(), [&](const HitArea& hit) {
+      return hit.piece.piece == bolt.id && hit.part == HitArea::Part::Name;
+    });
+    ASSERT_NE(named, drawn.drawing.hits().end()) << bolt.mark;
+    const auto written = std::find_if(drawn.drawing.taken().begin(), drawn.drawing.taken().end(),
+                                      [&](const TakenBox& box) { return box.name == "mark " + bolt.mark; });
+    ASSERT_NE(written, drawn.drawing.taken().end());
+    EXPECT_EQ(named->box, written->box);
+  }
 }
 
 TEST(Elevation, MirrorsTheHitsFromInside) {

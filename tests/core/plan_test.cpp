@@ -129,7 +129,9 @@ TEST(Plan, AnswersThePointerOnWallsAndCorners) {
   style.view = {1, {0, 400}};
   const WallLine& wall = job.walls[0];
   const Drawing drawing = drawPlanWall(job, unchecked(job, 0), style);
-  ASSERT_EQ(drawing.hits().size(), 3u);
+  ASSERT_EQ(drawing.hits().size(), 4u);
+  EXPECT_EQ(drawing.hits()[3].part, HitArea::Part::Name); // its letter
+  EXPECT_EQ(drawing.hits()[3].piece, (PieceRef{wall.id, {}}));
   EXPECT_EQ(drawing.hits()[0].piece, (PieceRef{wall.id, {}}));
   EXPECT_TRUE(drawing.hits()[0].box.contains(style.view.page({144, 4})));
   EXPECT_FALSE(drawing.hits()[0].box.contains(style.view.page({144, 12})));

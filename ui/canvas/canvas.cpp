@@ -168,7 +168,8 @@ void Canvas::showCursor(QPointF pixel) {
   case HitArea::Part::ToEnd: return setCursor(Qt::SizeHorCursor);
   case HitArea::Part::Corner: return setCursor(Qt::SizeAllCursor);
   case HitArea::Part::Body:
-  case HitArea::Part::Label: return setCursor(Qt::PointingHandCursor);
+  case HitArea::Part::Label:
+  case HitArea::Part::Name: return setCursor(Qt::PointingHandCursor);
   }
 }
 

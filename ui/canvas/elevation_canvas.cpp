@@ -214,7 +214,7 @@ std::vector<SpokenPiece> ElevationCanvas::spokenPieces() {
     return pieces;
   std::unordered_map<Id, Bounds> boxes;
   for (const HitArea& hit : drawing().hits())
-    if (hit.part != HitArea::Part::Label && hit.piece.wall == wall->layout.wall->id) {
+    if (hit.part != HitArea::Part::Label && hit.part != HitArea::Part::Name && hit.piece.wall == wall->layout.wall->id) {
       const auto [at, fresh] = boxes.try_emplace(hit.piece.piece, hit.box);
       if (!fresh)
         at->second = hull(at->second, hit.box);

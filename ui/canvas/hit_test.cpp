@@ -17,6 +17,11 @@ bool isHandle(HitArea::Part part) {
   return part == HitArea::Part::FromEnd || part == HitArea::Part::ToEnd || part == HitArea::Part::Corner;
 }
 
+bool isWide(const Bounds& box) {
+  constexpr double wide = 24; // pt
+  return std::min(box.x1 - box.x0, box.y1 - box.y0) > wide;
+}
+
 } // namespace
 
 std::optional<HitArea> topmost(std::span<const HitArea> areas, Point2 at, double reach) {
@@ -35,6 +40,9 @@ std::optional<HitArea> topmost(std::span<const HitArea> areas, Point2 at, double
       nearest = away;
     }
   }
+  // Thin steel in front of a wide field is what was meant by a near miss.
+  if (inside && near && near > inside && isWide(inside->box) && !isWide(near->box))
+    inside = nullptr;
   const HitArea* found = handle ? handle : inside ? inside : near;
   return found ? std::optional(*found) : std::nullopt;
 }

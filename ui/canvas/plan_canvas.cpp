@@ -195,10 +195,15 @@ QRegion PlanCanvas::drawWall(Id wall) {
   return pixelsOf(changed);
 }
 
+bool PlanCanvas::frameStale() const {
+  return frameScale_ != scale_ || frameWall_ != shownWall_ || !frameCorners_.same(bench().job().corners);
+}
+
 const Drawing& PlanCanvas::frame() {
   const Job& job = bench().job();
-  if (frameScale_ != scale_ || !frameCorners_.same(job.corners)) {
+  if (frameStale()) {
     frameScale_ = scale_;
+    frameWall_ = shownWall_; // it carries the hook
     frameCorners_ = job.corners;
     frame_ = drawPlanFrame(job, style());
   }
@@ -234,7 +239,7 @@ QRegion PlanCanvas::redraw() {
     else if (const auto before = drawings_.extract(wall); !before.empty()) // drawn again when it is painted
       changed += pixelsOf({before.mapped().bounds()});
   }
-  if (!frameCorners_.same(bench().job().corners)) {
+  if (frameStale()) {
     changed += pixelsOf({frame_.bounds()});
     changed += pixelsOf({frame().bounds()});
   }

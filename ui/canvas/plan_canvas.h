@@ -67,6 +67,8 @@ private:
   QString size_;
   Shared<std::vector<Corner>> frameCorners_;
   double frameScale_ = 0;
+  Id frameWall_;
+  bool frameStale() const;
   Drawing frame_;
   Drawing words_;
   Id shownWall_;

@@ -5,6 +5,7 @@
 #include <QGridLayout>
 #include <QHBoxLayout>
 #include <QLineEdit>
+#include <QShortcut>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -184,6 +185,14 @@ QWidget* Card::makeEditor(const Field& field) {
     editor = toggle;
   } else {
     auto* line = new QLineEdit;
+    auto* back = new QShortcut(Qt::Key_Escape, line, nullptr, nullptr, Qt::WidgetShortcut);
+    connect(back, &QShortcut::activated, this, [this, key] { // what stands in the job stands here again
+      if (Row* row = rowOf(key)) {
+        filling_ = true;
+        fill(*row, row->field);
+        filling_ = false;
+      }
+    });
     connect(line, &QLineEdit::editingFinished, this, [this, key, line] {
       if (line->isModified())
         send(key, line->text());
