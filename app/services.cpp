@@ -14,9 +14,12 @@ std::optional<Problem> problemOf(const Result<Done>& done) {
   return done ? std::nullopt : std::optional(done.problem());
 }
 
-std::optional<Problem> writeSheet(const Job& job, const std::string& path) {
+std::optional<Problem> writeSheet(const Job& job, const std::string& path, const std::string& paperKey) {
+  const auto paper = paperByKey(paperKey);
+  if (!paper)
+    return Problem{"paper", paperKey + " is no paper this program knows"};
   SheetOptions options;
-  options.paper = *paperByKey("tabloid");
+  options.paper = *paper;
   options.date = QDate::currentDate().toString(Qt::ISODate).toStdString();
   const auto pages = composeSheets(job, options);
   if (pages.empty())

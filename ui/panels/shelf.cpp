@@ -34,6 +34,19 @@ QString rowTitle(ShelfRow row) {
   return {};
 }
 
+constexpr double captionSize = 11;
+constexpr double captionLead = 13;
+
+// A name on one line, or on two where it is too long for its cell.
+QStringList captionLines(const QString& name, double width) {
+  if (wordsWidth(name, captionSize) <= width)
+    return {name};
+  for (qsizetype at = name.lastIndexOf(QLatin1Char(' ')); at > 0; at = name.lastIndexOf(QLatin1Char(' '), at - 1))
+    if (wordsWidth(name.left(at), captionSize) <= width)
+      return {name.left(at), elided(name.mid(at + 1), captionSize, width)};
+  return {elided(name, captionSize, width)};
+}
+
 bool sameItems(const std::vector<ShelfItem>& a, const std::vector<ShelfItem>& b) {
   return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const ShelfItem& x, const ShelfItem& y) {
     return x.key == y.key && x.title == y.title && x.kind == y.kind;
@@ -106,8 +119,10 @@ protected:
     if (underMouse() || isDown())
       painter.fillRect(rect(), colourOf(theme, Ink::Hover));
     paintPixels(painter, shelfPicture(item_, types_, width()), theme);
-    paintWords(painter, theme, {width() / 2.0, height() - 6.0}, elided(text(), 11, width() + 2.0), 11, Ink::Text,
-               Weight::Regular, Anchor::Middle);
+    const QStringList lines = captionLines(text(), width() + 2.0);
+    const double base = pictureHeight(shelfRowOf(item_.kind)) + nameHeight - 6;
+    for (int i = 0; i < lines.size(); ++i)
+      paintWords(painter, theme, {width() / 2.0, base + captionLead * i}, lines[i], captionSize, Ink::Text, Weight::Regular, Anchor::Middle);
     if (hasFocus()) {
       painter.setPen(QPen(colourOf(theme, Ink::Hand), 1.5));
       painter.drawRect(QRectF(rect()).adjusted(1, 1, -1, -1));
@@ -177,8 +192,11 @@ void Shelf::arrange() {
     sheet.headings.push_back({rowTitle(row), y});
     y += titleHeight;
     const int columns = std::min(perRow(row), std::max(1, static_cast<int>(inRow.size())));
-    const int cell = static_cast<int>(pictureHeight(row)) + nameHeight;
     const int inner = width - 2 * inset;
+    const bool twoLines = std::any_of(inRow.begin(), inRow.end(), [&](const Item* item) {
+      return captionLines(item->text(), double(inner) / columns + 2).size() > 1;
+    });
+    const int cell = static_cast<int>(pictureHeight(row) + nameHeight + (twoLines ? captionLead : 0));
     for (std::size_t i = 0; i < inRow.size(); ++i) {
       const int column = static_cast<int>(i) % columns, line = static_cast<int>(i) / columns;
       const int x0 = inset + inner * column / columns, x1 = inset + inner * (column + 1) / columns;

@@ -234,6 +234,12 @@ std::string partName(std::size_t i, std::size_t of) {
 
 } // namespace
 
+bool nothingToSet(const CheckedWall& wall) {
+  const WallLayout& layout = wall.layout;
+  return layout.straps.empty() && layout.anchors.empty() && layout.bars.empty() && layout.wall->panels.empty() &&
+         wall.findings.empty();
+}
+
 std::vector<Stretch> stretchesOf(const WallLayout& layout) {
   std::vector<Interval> clear;
   for (const Opening& opening : layout.wall->openings)

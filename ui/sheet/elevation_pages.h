@@ -18,6 +18,9 @@ struct Stretch {
 // Whole wall, or its parts on both sides of wide openings that hold nothing to set.
 std::vector<Stretch> stretchesOf(const WallLayout& layout);
 
+// No hardware, bars or panels and nothing found: such a wall has no elevation; the plan says so.
+bool nothingToSet(const CheckedWall& wall);
+
 // On paper with no room for notes beside the drawing they are collected in `later`.
 void addElevationPages(std::vector<Draft>& drafts, const Job& job, const CheckedWall& wall, const PageFrame& frame,
                        std::vector<NotesInput>& later);

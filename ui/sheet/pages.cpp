@@ -43,7 +43,8 @@ std::vector<Page> composeSheets(const Job& job, const SheetOptions& options) {
   std::vector<sheet::NotesInput> notes;
   if (wants(PageKind::Elevation))
     for (const auto& wall : walls)
-      sheet::addElevationPages(drafts, job, *wall, frame, notes);
+      if (!sheet::nothingToSet(*wall))
+        sheet::addElevationPages(drafts, job, *wall, frame, notes);
   sheet::addNotePages(drafts, notes, frame);
   if (wants(PageKind::Section))
     sheet::addSectionPages(drafts, job, walls, frame);

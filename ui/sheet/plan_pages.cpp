@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "core/drawing/plan.h"
+#include "ui/sheet/elevation_pages.h"
 #include "ui/sheet/setting_table.h"
 #include "ui/sheet/sheet_text.h"
 
@@ -57,6 +58,14 @@ void addSchedulePages(std::vector<Draft>& drafts, const Table& table, std::size_
   }
 }
 
+std::string bareWalls(const std::vector<std::shared_ptr<const CheckedWall>>& walls) {
+  std::string marks;
+  for (const auto& wall : walls)
+    if (nothingToSet(*wall))
+      marks += (marks.empty() ? "wall " : ", ") + wall->layout.wall->mark;
+  return marks;
+}
+
 } // namespace
 
 void addPlanPages(std::vector<Draft>& drafts, const Job& job,
@@ -77,6 +86,9 @@ void addPlanPages(std::vector<Draft>& drafts, const Job& job,
   drawHead(draft, frame, "from above · " + std::string(scale.name) + " · stations run along the outside face from the "
                          "left end, seen from outside");
   drawPlan(draft, job, walls, view);
+  if (const std::string bare = bareWalls(walls); !bare.empty())
+    draft.drawing.text({frame.content.x0, frame.content.y1 - 4}, "Nothing to set on " + bare + ": no elevations of them.",
+                       Ink::Text, plain(noteSize));
   std::size_t shown = 0;
   if (beside) {
     const double x = area.x1 + 16;

@@ -178,14 +178,34 @@ std::vector<ActionRow> checkRows() {
   };
 }
 
-std::vector<ActionRow> sheetAndHelpRows() {
+ActionRow paperRow(const char* id, const char* name) {
+  return toggle(row(id, "Sheet", name, {}, [id](MainWindow& w) { w.choosePaper(QLatin1String(id)); }),
+                [id](const MainWindow& w) { return w.paper() == QLatin1String(id); });
+}
+
+// The ids of papers are the names that the command line takes.
+std::vector<ActionRow> sheetRows() {
   return {
-      inToolbar(row("sheet", "Sheet", QT_TRANSLATE_NOOP("sillwright::Actions", "Layout sheet…"),
-                    QKeySequence::keyBindings(QKeySequence::Print), [](MainWindow& w) { w.writeSheet(); },
-                    [](const MainWindow& w) { return w.canWriteSheet() && hasWall(w); }),
-                "sheet"),
+      last(inToolbar(row("sheet", "Sheet", QT_TRANSLATE_NOOP("sillwright::Actions", "Layout sheet…"),
+                         QKeySequence::keyBindings(QKeySequence::Print), [](MainWindow& w) { w.writeSheet(); },
+                         [](const MainWindow& w) { return w.canWriteSheet() && hasWall(w); }),
+                     "sheet")),
+      paperRow("letter", QT_TRANSLATE_NOOP("sillwright::Actions", "On Letter")),
+      paperRow("tabloid", QT_TRANSLATE_NOOP("sillwright::Actions", "On Tabloid")),
+      paperRow("arch-b", QT_TRANSLATE_NOOP("sillwright::Actions", "On ARCH B")),
+      paperRow("arch-c", QT_TRANSLATE_NOOP("sillwright::Actions", "On ARCH C")),
+      paperRow("arch-d", QT_TRANSLATE_NOOP("sillwright::Actions", "On ARCH D")),
+      paperRow("a4", QT_TRANSLATE_NOOP("sillwright::Actions", "On A4")),
+      paperRow("a3", QT_TRANSLATE_NOOP("sillwright::Actions", "On A3")),
+  };
+}
+
+std::vector<ActionRow> helpRows() {
+  return {
       row("keys", "Help", QT_TRANSLATE_NOOP("sillwright::Actions", "Keys"), {Qt::Key_F1},
           [](MainWindow& w) { w.showKeys(); }),
+      row("levels", "Help", QT_TRANSLATE_NOOP("sillwright::Actions", "FIX, ASK, WATCH and other words"), {},
+          [](MainWindow& w) { w.explainWords(); }),
       row("about", "Help", QT_TRANSLATE_NOOP("sillwright::Actions", "About Sillwright"), {},
           [](MainWindow& w) { w.showAbout(); }),
   };
@@ -197,7 +217,7 @@ std::span<const ActionRow> actionTable() {
   static const std::vector<ActionRow> table = [] {
     std::vector<ActionRow> rows;
     for (std::vector<ActionRow> part :
-         {jobRows(), editRows(), seeRows(), wallRows(), checkRows(), sheetAndHelpRows()})
+         {jobRows(), editRows(), seeRows(), wallRows(), checkRows(), sheetRows(), helpRows()})
       for (ActionRow& made : part)
         rows.push_back(std::move(made));
     return rows;

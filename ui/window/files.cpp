@@ -3,8 +3,11 @@
 #include <QDir>
 #include <QFile>
 #include <QFileDialog>
+#include <QDateTime>
 #include <QFileInfo>
+#include <QLocale>
 #include <QMessageBox>
+#include <QPushButton>
 #include <QSettings>
 
 #include "core/edit/operations.h"
@@ -24,6 +27,12 @@ QString filter() { return Files::tr("Sillwright jobs (*.sillwright);;All files (
 
 // Where the copy of unsaved work on a file stands.
 QString copyPath(const QString& path) { return path + QStringLiteral(".autosave"); }
+
+// A copy is worth offering when it is younger than the file: an older one belongs to work that was saved since.
+bool holdsUnsavedWork(const QString& path) {
+  const QFileInfo copy(copyPath(path));
+  return copy.exists() && copy.lastModified() >= QFileInfo(path).lastModified();
+}
 
 } // namespace
 
@@ -111,7 +120,28 @@ bool Files::openPath(const QString& path) {
   }
   bench_.session().open(std::move(*job));
   take(path);
+  offerCopy();
   return true;
+}
+
+// The program ended without saving, last time: what was kept of that work can be taken up, as one step to undo.
+void Files::offerCopy() {
+  if (!holdsUnsavedWork(path_))
+    return;
+  Result<Job> kept = services_.loadJob(copyPath(path_).toStdString());
+  if (!kept || *kept == bench_.session().base())
+    return removeCopy();
+  const QString when = QLocale().toString(QFileInfo(copyPath(path_)).lastModified(), QLocale::ShortFormat);
+  QMessageBox box(QMessageBox::Question, tr("Sillwright"),
+                  tr("%1 was not saved last time. Work on it was kept at %2.").arg(shortName(), when),
+                  QMessageBox::NoButton, &window_);
+  QPushButton* take = box.addButton(tr("Take it up"), QMessageBox::AcceptRole);
+  box.addButton(tr("Leave it"), QMessageBox::RejectRole);
+  box.setDefaultButton(take);
+  box.exec();
+  if (box.clickedButton() == take)
+    bench_.session().apply(std::move(*kept), tr("Take up unsaved work").toStdString());
+  removeCopy();
 }
 
 // ---- save -------------------------------------------------------------------------------------------------------
@@ -147,11 +177,16 @@ void Files::keepCopy() {
     return;
   if (!services_.saveJob(bench_.session().base(), copyPath(path_).toStdString()))
     copied_ = serial;
+  QFile::remove(copyPath(path_) + QStringLiteral(".previous")); // of a copy nobody needs the version before
 }
 
 void Files::dropCopy() {
   if (copied_ != 0)
-    QFile::remove(copyPath(path_));
+    removeCopy();
+}
+
+void Files::removeCopy() {
+  QFile::remove(copyPath(path_));
   copied_ = 0;
 }
 

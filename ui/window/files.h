@@ -41,14 +41,18 @@ public:
   // One clear sentence with what is wrong and where.
   void tell(const QString& what, const Problem& problem);
 
+  // A copy of unsaved work beside its file; kept by itself every minute.
+  void keepCopy();
+
 signals:
   void changed(); // path, or the list of recent files
 
 private:
   void take(const QString& path);
   bool write(const QString& path);
-  void keepCopy();
+  void offerCopy();
   void dropCopy();
+  void removeCopy();
 
   Workbench& bench_;
   QWidget& window_;

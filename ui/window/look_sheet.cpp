@@ -46,6 +46,7 @@ QHeaderView::section { background: $field; color: $text2; border: none; border-b
 QHeaderView::section:first { padding-left: 14px; }
 QSplitter::handle { background: $rule; }
 QTabWidget::pane { border: none; }
+QTabBar { qproperty-drawBase: 0; }
 QTabBar::tab { background: $chrome; color: $text2; padding: 5px 14px; border: none;
                border-bottom: 3px solid $chrome; }
 QTabBar::tab:selected { color: $text; background: $panel; border-bottom: 3px solid $hand; }

@@ -11,6 +11,7 @@
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPointer>
+#include <QScreen>
 #include <QSettings>
 #include <QToolBar>
 #include <QToolButton>
@@ -20,6 +21,7 @@
 #include "core/edit/operations.h"
 #include "ui/canvas/accessible_canvas.h"
 #include "ui/panels/look.h"
+#include "ui/sheet/pages.h"
 #include "ui/window/form_dialog.h"
 
 namespace sillwright {
@@ -27,6 +29,7 @@ namespace sillwright {
 namespace {
 
 constexpr const char* themeSetting = "theme";
+constexpr const char* paperSetting = "paper";
 constexpr int menuHeight = 30;
 constexpr int toolbarHeight = 46;
 
@@ -39,6 +42,13 @@ void keepWidth(QToolButton& button, std::string_view id) {
     button.setFixedWidth(undoWidth);
   else if (id == "redo")
     button.setToolButtonStyle(Qt::ToolButtonIconOnly);
+}
+
+// As large as wanted, but with its frame inside the screen.
+QSize fittingSize(QSize wanted) {
+  constexpr QSize frame{16, 48};
+  const QScreen* screen = QGuiApplication::primaryScreen();
+  return screen ? wanted.boundedTo(screen->availableSize() - frame) : wanted;
 }
 
 QString wallWords(const WallLine& wall) {
@@ -59,8 +69,11 @@ MainWindow::MainWindow(Workbench& bench, Services services, QWidget* parent)
   makeMenus();
   makeToolbar();
   connectParts();
-  resize(1600, 1000);
   setMinimumSize(900, 560);
+  resize(fittingSize(QSize(1600, 1000)));
+  const QString paper = QSettings().value(paperSetting).toString();
+  if (paperByKey(paper.toStdString()))
+    paper_ = paper;
   const QString kept = QSettings().value(themeSetting).toString();
   chooseTheme(kept == QLatin1String("light")  ? ThemeChoice::Light
               : kept == QLatin1String("dark") ? ThemeChoice::Dark
@@ -416,10 +429,15 @@ void MainWindow::writeSheet() {
                                                     tr("PDF (*.pdf)"));
   if (path.isEmpty())
     return;
-  if (const auto problem = services_.writeSheet(bench_.job(), path.toStdString()))
+  if (const auto problem = services_.writeSheet(bench_.job(), path.toStdString(), paper_.toStdString()))
     files_->tell(tr("The layout sheet was not written."), *problem);
   else
     status_->tell(tr("layout sheet written: %1").arg(path));
+}
+
+void MainWindow::choosePaper(const QString& key) {
+  paper_ = key;
+  QSettings().setValue(paperSetting, key);
 }
 
 void MainWindow::showKeys() {
@@ -435,6 +453,24 @@ void MainWindow::showKeys() {
          "length and press Enter to set the distance from the hook. Esc puts back what is in hand. Alt: no snapping. "
          "The wheel zooms, the middle button or Space pans.</p><table>%1</table>")
           .arg(rows));
+}
+
+void MainWindow::explainWords() {
+  const std::pair<QString, QString> rows[] = {
+      {tr("FIX"), tr("outside a requirement: put it right before the pour")},
+      {tr("ASK"), tr("allowed only with a word from the engineer or the plans")},
+      {tr("WATCH"), tr("inside the requirement, but closer than is aimed for")},
+      {tr("hook point"), tr("where the tape is hooked: stations of a wall count from there, its left end from outside")},
+      {tr("joint"), tr("the line of a strap that belongs on the pour line")},
+      {tr("leeway"), tr("how far framing may shift a column")},
+      {tr("plf"), tr("pounds on a foot of wall, from the plans")},
+      {tr("borrowed"), tr("a published number for something like it; here it is an aim, not a requirement")},
+      {tr("from memory"), tr("a number that was not looked up for this program; it never gives FIX")},
+      {tr("sample"), tr("invented hardware: enter your own before you build from a sheet")}};
+  QString table;
+  for (const auto& [name, meaning] : rows)
+    table += QStringLiteral("<tr><td><b>%1</b>&nbsp;&nbsp;&nbsp;</td><td>%2</td></tr>").arg(name, meaning);
+  QMessageBox::information(this, tr("Words"), QStringLiteral("<table>%1</table>").arg(table));
 }
 
 void MainWindow::showAbout() {

@@ -66,7 +66,10 @@ public:
   ThemeName theme() const { return theme_; }
   bool canWriteSheet() const { return static_cast<bool>(services_.writeSheet); }
   void writeSheet();
+  void choosePaper(const QString& key); // of the layout sheet; remembered
+  const QString& paper() const { return paper_; }
   void showKeys();
+  void explainWords(); // what FIX, ASK, WATCH and the like mean
   void showAbout();
 
 protected:
@@ -92,6 +95,7 @@ private:
   Services services_;
   QPalette desktop_;
   ThemeChoice themeChoice_ = ThemeChoice::System;
+  QString paper_ = QStringLiteral("tabloid");
   ThemeName theme_ = ThemeName::Light;
   Files* files_ = nullptr;
   Actions* actions_ = nullptr;

@@ -14,8 +14,8 @@ struct Services {
   // Paths are UTF-8. Errors name the file or the place in it.
   std::function<Result<Job>(const std::string& path)> loadJob;
   std::function<std::optional<Problem>(const Job& job, const std::string& path)> saveJob;
-  // The layout sheet as PDF. Missing: the action is off.
-  std::function<std::optional<Problem>(const Job& job, const std::string& path)> writeSheet;
+  // The layout sheet as PDF, on a paper by its name ("tabloid"). Missing: the action is off.
+  std::function<std::optional<Problem>(const Job& job, const std::string& path, const std::string& paper)> writeSheet;
 };
 
 } // namespace sillwright
