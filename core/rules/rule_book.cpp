@@ -2,9 +2,11 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <memory>
 #include <tuple>
 
+#include "core/base/tolerance.h"
 #include "core/rules/correction.h"
 #include "core/rules/subjects.h"
 
@@ -127,20 +129,32 @@ bool asBad(const Finding& a, const Finding& b) {
   return a.level <= b.level;
 }
 
-// Cured: gone or milder, and nothing as bad has come or got worse.
+// Farther past its limit than it was, at the same level.
+bool worsened(const Finding& old, const Finding& now) {
+  if (old.level != now.level || now.wanted == Wanted::None)
+    return false;
+  const double by = now.wanted == Wanted::AtLeast ? old.measured - now.measured : now.measured - old.measured;
+  return by > tolerance::same;
+}
+
+// Cured: gone or milder, nothing as bad has come, and the same rule is not further off on another side.
 bool cures(const Finding& finding, const Drafts& before, const Drafts& after) {
   return std::none_of(after.begin(), after.end(), [&](const Draft& now) {
     if (!asBad(now.finding, finding))
       return false;
     return sameMatter(now.finding, finding) || std::none_of(before.begin(), before.end(), [&](const Draft& old) {
-             return sameMatter(old.finding, now.finding) && asBad(old.finding, now.finding);
+             return sameMatter(old.finding, now.finding) && asBad(old.finding, now.finding) &&
+                    !(now.finding.rule == finding.rule && worsened(old.finding, now.finding));
            });
   });
 }
 
 bool proved(const WallLayout& layout, const ResolvedLimits& limits, const Drafts& before, const Finding& finding,
             const Correction& correction) {
+  constexpr double farthest = 48; // in; more is no correction but another layout
   if (correction.by == 0 && correction.field != Correction::Field::Hook)
+    return false;
+  if (std::abs(correction.by) > farthest)
     return false;
   const auto wall = std::make_shared<const WallLine>(corrected(*layout.wall, correction));
   const WallLayout after = layOut(wall, layout.types, layout.limits, layout.marks, layout.place);

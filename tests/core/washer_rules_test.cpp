@@ -48,6 +48,9 @@ TEST(WasherRules, OnlyUnderAStrongPanelAndOnItsFace) {
   EXPECT_TRUE(silent(underPanel(3.25, Sheathing::Outside, 400), R::WasherSheathing));
   EXPECT_EQ(findingsOf(underPanel(3.25, Sheathing::Outside, 400.0625), R::WasherSheathing).size(), 1u);
   EXPECT_EQ(findingsOf(underPanel(3.25, Sheathing::Both), R::WasherSheathing).size(), 2u);
+  // A move toward one edge is a move away from the other: none is offered.
+  for (const Finding& finding : findingsOf(underPanel(3.25, Sheathing::Both), R::WasherSheathing))
+    EXPECT_FALSE(finding.correction);
   BareWall bare = underPanel(2.5625, Sheathing::Outside);
   bare.wall.panels[0].unitShear.reset(); // not said: silent
   EXPECT_TRUE(silent(bare, R::WasherSheathing));

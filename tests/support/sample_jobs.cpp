@@ -87,7 +87,6 @@ void setStation(WallLine& wall, const std::string& mark, double station) {
 void asPlanned(Job& job) {
   WallLine front = job.walls[0];
   std::erase_if(front.bars, [](const Bar& bar) { return bar.run == BarRun::Upright; });
-  Marks marks;
   for (int i = 0; i < 18; ++i) {
     const double s = 8.0 + 16.0 * i;
     const double top = s < 48 || s > 240 ? -2.0 : -10.0;
