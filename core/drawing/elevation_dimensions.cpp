@@ -347,7 +347,7 @@ void runningRows(Scene& scene) {
     foot = first - 27;
     if (foot < scene.y(pourAt(scene.wall, scene.view.s((scene.frame.x0 + scene.frame.x1) / 2))) + scene.blade + 60)
       return;
-    scene.drawing.fillRect(scene.frame.x0, foot, scene.frame.x1, scene.frame.y1, Ink::Paper, 0.88);
+    scene.drawing.fillRect(scene.frame.x0, foot, scene.frame.x1, scene.frame.y1, Ink::Paper);
   }
   if (first + values > scene.frame.y1 + 1e-6)
     return;

@@ -2,7 +2,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/base/tolerance.h"
 #include "core/drawing/elevation_parts.h"
+#include "core/drawing/text_metrics.h"
 
 namespace sillwright::elevation {
 
@@ -66,7 +68,8 @@ void brackets(Scene& scene, const Bounds& b) {
     }
 }
 
-void liveDistance(Scene& scene, Interval s, double y, const std::string& to) {
+// The words end or begin at the piece's edge, so that they never lie over what is in the hand.
+void liveDistance(Scene& scene, Interval s, double pieceEdge, double y, const std::string& to) {
   const double a = std::min(scene.x(s.from), scene.x(s.to));
   const double b = std::max(scene.x(s.from), scene.x(s.to));
   if (b - a < 1)
@@ -74,9 +77,14 @@ void liveDistance(Scene& scene, Interval s, double y, const std::string& to) {
   scene.drawing.line({a, y}, {b, y}, Ink::Hand, 0.9);
   drawCrowsFoot(scene.drawing, a, y, Pointing::Left, Ink::Hand, 6, 1.3);
   drawCrowsFoot(scene.drawing, b, y, Pointing::Right, Ink::Hand, 6, 1.3);
-  say(scene, "live " + to, {(a + b) / 2, y - 5}, printMeasure(s.length(), scene.input.job->units), Ink::Hand,
-      {12, Weight::Bold, Anchor::Middle, 0, Ink::Paper, 4});
-  say(scene, "live to " + to, {(a + b) / 2, y + 13}, to, Ink::Text2, {9, Weight::Regular, Anchor::Middle, 0, Ink::Paper, 4});
+  const std::string words = printMeasure(s.length(), scene.input.job->units);
+  const double widest = std::max(textWidth(words, 12), textWidth(to, 9));
+  const bool left = std::abs(scene.x(pieceEdge) - b) < std::abs(scene.x(pieceEdge) - a);
+  const bool fits = widest + 4 < b - a;
+  const Anchor anchor = fits ? Anchor::Middle : left ? Anchor::End : Anchor::Start;
+  const double x = fits ? (a + b) / 2 : left ? b - 2 : a + 2;
+  say(scene, "live " + to, {x, y - 5}, words, Ink::Hand, {12, Weight::Bold, anchor, 0, Ink::Paper, 4});
+  say(scene, "live to " + to, {x, y + 13}, to, Ink::Text2, {9, Weight::Regular, anchor, 0, Ink::Paper, 4});
 }
 
 struct Nearest {
@@ -128,32 +136,41 @@ Nearest nearestPiece(const Scene& scene, Interval piece, Id self) {
   return nearest;
 }
 
-void offColumnCentre(Scene& scene, const Seen& seen, double y) {
+std::string offColumnCentre(const Scene& scene, const Seen& seen) {
   const double station = seen.s.middle();
   for (const ColumnBody& column : scene.wall.columns) {
     if (!column.box.s.contains(station) || column.id == seen.id)
       continue;
     const double off = station - column.box.s.middle();
-    const bool right = (off > 0) != scene.view.fromInside;
-    const std::string words = std::abs(off) < 1.0 / 64 ? "on the column centre"
-                                                       : printMeasure(std::abs(off), scene.input.job->units) +
-                                                             (right ? " right" : " left") + " of column centre";
-    say(scene, "live centre", {scene.x(station) + 12, y}, words, Ink::Hand,
-        {11, Weight::Regular, Anchor::Start, 0, Ink::Paper, 4});
+    if (std::abs(off) < 1.0 / 64)
+      return "on the column centre";
+    return printMeasure(std::abs(off), scene.input.job->units) +
+           ((off > 0) != scene.view.fromInside ? " right" : " left") + " of column centre";
   }
+  return {};
 }
 
-void liveDistances(Scene& scene, const Seen& seen) {
-  // Three lines of them one over the other, all inside the window.
-  const double highest = scene.frame.y0 + 24 + 2 * 30;
-  double y = std::clamp(scene.y(seen.z.to) - 34, highest, std::max(highest, scene.frame.y1 - 60));
+// Distances one over the other, under them what it snapped to, all inside the window.
+void liveDistances(Scene& scene, const Seen& seen, SnapReason snap) {
+  constexpr double row = 30, line = 15;
+  const double highest = scene.frame.y0 + 24 + 2 * row;
+  double y = std::clamp(scene.y(seen.z.to) - 34 - 2 * line, highest,
+                        std::max(highest, scene.frame.y1 - 60 - 2 * line));
+  const double below = y + row;
+  const double beside = std::max(scene.x(seen.s.from), scene.x(seen.s.to)) + 8;
+  const TextStyle style{11, Weight::Regular, Anchor::Start, 0, Ink::Paper, 4};
+  if (const std::string centre = offColumnCentre(scene, seen); !centre.empty()) {
+    say(scene, "live centre", {beside, below}, centre, Ink::Hand, style);
+  } else if (snap != SnapReason::None) {
+    say(scene, "snap", {beside, below}, words(snap), Ink::Hand, style);
+  }
   for (const Nearest& nearest :
        {nearestFace(scene, seen), nearestBar(scene, seen.s), nearestPiece(scene, seen.s, seen.id)})
     if (nearest.away < 60) {
-      liveDistance(scene, nearest.between, y, nearest.name);
-      y -= 30;
+      const bool left = nearest.between.to <= seen.s.middle() + tolerance::same;
+      liveDistance(scene, nearest.between, left ? seen.s.from : seen.s.to, y, nearest.name);
+      y -= row;
     }
-  offColumnCentre(scene, seen, y + 8);
 }
 
 void ghost(Scene& scene, const Seen& seen, const InHand& hand) {
@@ -241,10 +258,7 @@ void drawInHand(Scene& scene) {
   for (const Seen& seen : scene.pieces)
     if (seen.id == hand->piece.piece && hand->piece.wall == scene.wall.wall->id) {
       ghost(scene, seen, *hand);
-      liveDistances(scene, seen);
-      if (hand->snap != SnapReason::None)
-        say(scene, "snap", {scene.x(hand->station) + 10, scene.y(seen.z.from) + 14}, words(hand->snap), Ink::Hand,
-            {11, Weight::Bold, Anchor::Start, 0, Ink::Paper, 4});
+      liveDistances(scene, seen, hand->snap);
       return;
     }
 }
