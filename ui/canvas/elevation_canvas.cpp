@@ -147,8 +147,12 @@ QRegion ElevationCanvas::redraw() {
     next = drawElevation(input);
   } else {
     TextStyle style{13, Weight::Regular, Anchor::Middle, 0, Ink::None, 0};
-    next.drawing.text({pageWindow().x1 / 2, pageWindow().y1 / 2}, tr("This job has no wall yet.").toStdString(), Ink::Text2,
-                      style);
+    const Point2 middle{pageWindow().x1 / 2, pageWindow().y1 / 2};
+    next.drawing.text(middle, tr("This job has no wall yet.").toStdString(), Ink::Text2, style);
+    next.drawing.text({middle.x, middle.y + 20},
+                      tr("Menu Wall, Add a rectangle of walls: then pieces can be dragged from the shelf onto a wall.")
+                          .toStdString(),
+                      Ink::Text2, style);
   }
   const bool listChanged = next.listed != shown_.listed;
   const QRegion changed = listChanged ? QRegion(rect()) : pixelsOf(changedArea(shown_.drawing, next.drawing));

@@ -55,6 +55,22 @@ struct Cell {
   double share = 1; // of the width
 };
 
+// The second line of a cell; a long one on two lines, smaller only where that does not do.
+void drawSecond(Drawing& page, const std::string& words, Point2 at, double room) {
+  constexpr double least = 6.4, step = 0.4;
+  double size = 9;
+  if (textWidth(words, size) <= room) {
+    page.text(at, words, Ink::Text, plain(size));
+    return;
+  }
+  std::vector<std::string> lines = wrapped(words, size = smallSize, room);
+  while (size > least && lines.size() > 2)
+    lines = wrapped(words, size -= step, room);
+  double y = at.y - 5;
+  for (std::size_t i = 0; i < lines.size(); ++i, y += size * 1.1)
+    page.text({at.x, y}, lines[i], Ink::Text, plain(std::min(size, size * room / std::max(room, textWidth(lines[i], size)))));
+}
+
 void drawCell(Drawing& page, const Cell& cell, double x0, double x1, double y0) {
   const double room = x1 - x0 - 12;
   const bool both = textWidth(cell.english, smallSize) + textWidth(cell.spanish, smallSize) + smallSize < room;
@@ -64,7 +80,7 @@ void drawCell(Drawing& page, const Cell& cell, double x0, double x1, double y0) 
     return wide > room ? size * room / wide : size;
   };
   page.text({x0 + 6, y0 + 34}, cell.value, Ink::Text, bold(fitted(cell.value, 13)));
-  page.text({x0 + 6, y0 + 50}, cell.second, Ink::Text, plain(fitted(cell.second, 9)));
+  drawSecond(page, cell.second, {x0 + 6, y0 + 50}, room);
 }
 
 std::string revisionWords(const Job& job) {
