@@ -53,6 +53,13 @@ bool sayWithin(Scene& scene, const Bounds& room, std::string name, Point2 at, st
                const TextStyle& style);
 Bounds textBox(Point2 at, std::string_view words, const TextStyle& style);
 
+inline TextStyle styled(double size, Weight weight, Anchor anchor, Ink halo = Ink::None, double turn = 0) {
+  return {size, weight, anchor, turn, halo, 4};
+}
+inline std::string lengthOf(const Scene& scene, double inches) {
+  return printLength(inches, scene.input.job->units);
+}
+
 void collectPieces(Scene& scene);
 void addHits(Scene& scene);
 
@@ -71,6 +78,7 @@ void drawInHand(Scene& scene);
 void drawMarks(Scene& scene);
 void drawSelection(Scene& scene);
 void drawDimensions(Scene& scene);
+void drawRunningRows(Scene& scene); // running dimensions from the hook, under the wall
 void drawBreaks(Scene& scene);
 void placeFlagLabels(Scene& scene, ElevationDrawing& result);
 

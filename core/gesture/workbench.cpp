@@ -1,16 +1,10 @@
 #include "core/gesture/workbench.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
-#include "core/base/length.h"
-#include "core/base/tolerance.h"
-#include "core/edit/fields.h"
 #include "core/edit/operations.h"
-#include "core/gesture/held.h"
-#include "core/rules/correction.h"
-#include "core/rules/wording.h"
+#include "core/gesture/workbench_held.h"
 
 namespace sillwright {
 
@@ -33,47 +27,7 @@ double endStation(const Job& job, PieceRef ref, Side end) {
   return !s ? 0 : end == Side::Left ? s->from : s->to;
 }
 
-std::string utf8(char32_t c) {
-  std::string out;
-  if (c < 0x80) {
-    out += static_cast<char>(c);
-  } else if (c < 0x800) {
-    out += static_cast<char>(0xC0 | (c >> 6));
-    out += static_cast<char>(0x80 | (c & 0x3F));
-  } else {
-    out += static_cast<char>(0xE0 | ((c >> 12) & 0x0F));
-    out += static_cast<char>(0x80 | ((c >> 6) & 0x3F));
-    out += static_cast<char>(0x80 | (c & 0x3F));
-  }
-  return out;
-}
-
-void dropLast(std::string& text) {
-  while (!text.empty() && (static_cast<unsigned char>(text.back()) & 0xC0) == 0x80)
-    text.pop_back();
-  if (!text.empty())
-    text.pop_back();
-}
-
-// Signs a length can begin with, and can go on with.
-bool beginsLength(char32_t key) { return (key >= U'0' && key <= U'9') || key == U'.' || key == U'½' || key == U'¼' || key == U'¾'; }
-
-bool continuesLength(char32_t key) {
-  static constexpr std::u32string_view signs = U" '\"/.-’′”″⁄½¼¾⅛⅜⅝⅞mcftin";
-  return beginsLength(key) || signs.find(key) != std::u32string_view::npos;
-}
-
 } // namespace
-
-struct Workbench::Held {
-  Grip grip;
-  std::size_t token = 0;
-  bool moving = false;       // past the first few pixels: a preview runs
-  bool onlyClick = false;    // a press that a release without a drag turns into a plain selection
-  std::string shelfKey;
-  std::string name;          // of the edit as now shown
-  bool refused = false;      // what is shown cannot stay
-};
 
 Workbench::Workbench(Job job) : session_(std::move(job)) {
   checker_.update(session_.job());
@@ -139,7 +93,8 @@ void Workbench::cancel() {
 // ---- press, drag, release -------------------------------------------------------------------------------------------
 void Workbench::press(const PointerAt& pointer) {
   cancel();
-  if (pointer.canvas == CanvasKind::Plan && pointer.hit && pointer.hit->part == HitArea::Part::Body) {
+  const bool wallHit = pointer.hit && (pointer.hit->part == HitArea::Part::Body || pointer.hit->part == HitArea::Part::Name);
+  if (pointer.canvas == CanvasKind::Plan && wallHit) {
     session_.show(pointer.hit->piece.wall);
     session_.select({{pointer.hit->piece.wall, {}}});
     return;
@@ -275,263 +230,6 @@ void Workbench::release(const PointerAt& pointer) {
   else
     session_.commitPreview(name);
   tellGesture();
-}
-
-// ---- from the shelf -------------------------------------------------------------------------------------------------
-bool Workbench::beginPlace(const std::string& shelfKey, const PointerAt& pointer) {
-  cancel();
-  const auto shown = wall();
-  if (!shown || pointer.canvas != CanvasKind::Elevation)
-    return false;
-  const auto piece = newPiece(session_.base(), shown->layout, shelfKey, pointer.at.s, pointer.reach);
-  if (!piece && piece.problem().place == "shelf")
-    return false;
-  held_ = std::make_unique<Held>();
-  held_->shelfKey = shelfKey;
-  held_->moving = true;
-  held_->grip.newPiece = true;
-  held_->grip.layout = shown->layout;
-  held_->grip.start = pointer;
-  held_->token = session_.beginPreview();
-  dragPlace(pointer);
-  return held_ != nullptr;
-}
-
-void Workbench::dragPlace(const PointerAt& pointer) {
-  if (!holding() || !held_->grip.newPiece)
-    return;
-  Grip& grip = held_->grip;
-  const auto piece = newPiece(session_.settled(), grip.layout, held_->shelfKey, pointer.at.s, pointer.reach);
-  if (!piece) { // it cannot stand here: nothing is shown but why
-    grip.grabbed = {};
-    InHand hand;
-    hand.kind = InHand::Kind::Place;
-    hand.station = pointer.at.s;
-    hand.problem = piece.problem().message;
-    inHand_ = std::move(hand);
-    held_->refused = true;
-    session_.preview(session_.settled());
-    return;
-  }
-  if (!grip.grabbed.piece) {
-    auto [job, id] = addPiece(session_.base(), session_.wall(), *piece);
-    grip.base = std::move(job);
-    grip.grabbed = {session_.wall(), id};
-    grip.pieces = {grip.grabbed};
-  } else { // the same id and mark at another place, without looking at the whole job again
-    Piece again = *piece;
-    const auto placed = findPiece(grip.base, grip.grabbed);
-    std::visit(
-        [&](auto& item) {
-          item.id = grip.grabbed.piece;
-          item.mark = markOf(*placed);
-        },
-        again);
-    grip.base = replacePiece(grip.base, grip.grabbed.wall, again);
-  }
-  const WallLine* line = grip.base.walls.find(grip.grabbed.wall);
-  grip.before = stationOf(*line, grip.grabbed.piece).value_or(pointer.at.s);
-  grip.start = pointer;
-  show(moveTo(grip, pointer));
-  held_->refused = false;
-}
-
-void Workbench::dropPlace(const PointerAt& pointer) {
-  dragPlace(pointer);
-  if (!holding() || !held_->grip.newPiece)
-    return;
-  const bool refused = held_->refused || !held_->grip.grabbed.piece;
-  const std::string name = held_->name;
-  const Selection selection = held_->grip.pieces;
-  letGo();
-  if (refused)
-    session_.dropPreview();
-  else
-    session_.commitPreview(name, selection);
-  tellGesture();
-}
-
-bool Workbench::placeAt(const std::string& shelfKey, double station) {
-  PointerAt pointer;
-  pointer.at.s = station;
-  pointer.reach = 3;
-  if (!beginPlace(shelfKey, pointer))
-    return false;
-  const bool placed = held_->grip.grabbed.piece && !held_->refused;
-  dropPlace(pointer);
-  return placed;
-}
-
-std::vector<ShelfItem> Workbench::shelf() const { return shelfOf(job()); }
-
-// ---- typing ---------------------------------------------------------------------------------------------------------
-bool Workbench::typeKey(char32_t key) {
-  const bool band = held_ && held_->grip.kind == InHand::Kind::RubberBand;
-  const bool onePiece = session_.selection().size() == 1 && session_.selection().front().piece;
-  const bool target = held_ ? held_->moving && !band && held_->grip.kind != InHand::Kind::Corner : onePiece;
-  if (!target)
-    return false;
-  if (key == U'\r' || key == U'\n')
-    return enterTyped();
-  if (key == U'\x1b') {
-    if (typed_.empty())
-      return false;
-    typed_.clear();
-    typedProblem_.clear();
-  } else if (key == U'\b') {
-    if (typed_.empty())
-      return false;
-    dropLast(typed_);
-    typedProblem_.clear();
-  } else {
-    if (!(typed_.empty() ? beginsLength(key) : continuesLength(key)))
-      return false;
-    typed_ += utf8(key);
-    typedProblem_.clear();
-  }
-  if (inHand_) {
-    inHand_->typed = typed_;
-    inHand_->problem = typedProblem_;
-  }
-  tellGesture();
-  return true;
-}
-
-bool Workbench::enterTyped() {
-  if (typed_.empty())
-    return false;
-  const auto length = parseLength(typed_, job().units);
-  const auto shown = wall();
-  const double most = shown ? shown->layout.length : 0;
-  if (!length)
-    typedProblem_ = length.problem().text();
-  else if (*length < 0 || *length > most)
-    typedProblem_ = printLength(*length, job().units) + " is outside the wall (0 … " + printLength(most, job().units) + ")";
-  if (!typedProblem_.empty()) {
-    if (inHand_)
-      inHand_->problem = typedProblem_;
-    tellGesture();
-    return true;
-  }
-  setTyped(*length);
-  return true;
-}
-
-void Workbench::setTyped(double station) {
-  typed_.clear();
-  typedProblem_.clear();
-  if (held_ && holding()) {
-    const bool place = held_->grip.newPiece;
-    show(held_->grip.kind == InHand::Kind::Resize ? resizeToStation(held_->grip, station)
-                                                  : moveToStation(held_->grip, station));
-    const std::string name = held_->name;
-    const Selection selection = place ? held_->grip.pieces : session_.selection();
-    letGo();
-    session_.commitPreview(name, selection);
-    return tellGesture();
-  }
-  const PieceRef piece = session_.selection().front();
-  session_.apply(setStation(session_.base(), piece, station),
-                 "Set " + calledIn(job(), piece) + " at " + printLength(station, job().units));
-}
-
-// ---- actions on the selection ---------------------------------------------------------------------------------------
-void Workbench::nudge(double along, double up) {
-  cancel();
-  Selection pieces = session_.selection();
-  std::erase_if(pieces, [](const PieceRef& ref) { return !ref.piece; });
-  if (pieces.empty())
-    return;
-  const Job base = session_.base();
-  const Interval room = roomAlong(base, pieces);
-  const double by = std::clamp(along, std::min(room.from, 0.0), std::max(room.to, 0.0));
-  session_.apply(movePieces(base, pieces, by, 0, up), moveName(base, pieces, "Nudge", by, 0, up));
-}
-
-void Workbench::removeSelected() {
-  cancel();
-  Selection pieces = session_.selection();
-  if (pieces.empty())
-    return;
-  const std::string name =
-      "Remove " + (pieces.size() == 1 ? calledIn(job(), pieces.front()) : std::to_string(pieces.size()) + " pieces");
-  session_.apply(removePieces(session_.base(), pieces), name, {});
-}
-
-void Workbench::selectNext(bool backwards) {
-  const auto shown = wall();
-  if (!shown)
-    return;
-  const WallLine& line = *shown->layout.wall;
-  std::vector<Id> order = piecesOf(line);
-  std::stable_sort(order.begin(), order.end(), [&](Id a, Id b) {
-    return stationOf(line, a).value_or(0) < stationOf(line, b).value_or(0);
-  });
-  if (order.empty())
-    return;
-  const Selection& selection = session_.selection();
-  const auto at = selection.empty() ? order.end() : std::find(order.begin(), order.end(), selection.back().piece);
-  std::size_t next = backwards ? order.size() - 1 : 0;
-  if (at != order.end()) {
-    const auto i = static_cast<std::size_t>(at - order.begin());
-    next = backwards ? (i + order.size() - 1) % order.size() : (i + 1) % order.size();
-  }
-  session_.select({{line.id, order[next]}});
-}
-
-void Workbench::selectAllOfKind() {
-  const Selection& selection = session_.selection();
-  const auto first = selection.empty() ? std::nullopt : findPiece(job(), selection.front());
-  const WallLine* line = selection.empty() ? nullptr : job().walls.find(selection.front().wall);
-  if (!first || !line)
-    return;
-  Selection all;
-  for (const Id id : piecesOf(*line))
-    if (kindOf(*findPiece(*line, id)) == kindOf(*first))
-      all.push_back({line->id, id});
-  session_.select(std::move(all));
-}
-
-void Workbench::applyCorrection(const Finding& finding) {
-  cancel();
-  const WallLine* line = job().walls.find(finding.wall);
-  if (!line || !finding.correction)
-    return;
-  const PieceRef piece{finding.wall, finding.correction->piece};
-  session_.apply(replaceWall(session_.base(), corrected(*line, *finding.correction)),
-                 "Put right " + calledIn(job(), piece) + ": " + correctionShort(job(), finding), {piece});
-}
-
-void Workbench::goTo(const Finding& finding) {
-  cancel();
-  session_.show(finding.wall);
-  session_.select({{finding.wall, finding.pieces.empty() ? Id{} : finding.pieces.front()}});
-}
-
-std::optional<Problem> Workbench::setFieldOfSelected(std::string_view key, std::string_view typed) {
-  cancel();
-  Job changed = session_.base();
-  std::string title(key);
-  bool any = false;
-  for (const PieceRef& ref : session_.selection()) {
-    const auto fields = fieldsOf(changed, ref);
-    const auto field = std::find_if(fields.begin(), fields.end(), [key](const Field& f) { return f.key == key; });
-    if (field == fields.end())
-      continue;
-    auto result = setField(changed, ref, key, typed);
-    if (!result)
-      return result.problem();
-    title = field->title;
-    changed = std::move(result.value());
-    any = true;
-  }
-  if (any) {
-    const Selection& selection = session_.selection();
-    session_.apply(std::move(changed),
-                   "Set " + title + " of " +
-                       (selection.size() == 1 ? calledIn(job(), selection.front()) : std::to_string(selection.size()) + " pieces"));
-  }
-  return std::nullopt;
 }
 
 } // namespace sillwright

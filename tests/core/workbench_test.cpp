@@ -170,6 +170,40 @@ TEST(Workbench, theFixButtonPutsItRightAsOneStep) {
   EXPECT_EQ(bench.checker().counts().fix, 1);
 }
 
+TEST(Workbench, aRubberBandTakesWhatItTouchesAndLongBarsOnlyWhole) {
+  const auto bench = shed();
+  const WallLine& wall = *bench->job().walls.find(bench->session().wall());
+  bench->press(pointerAt(0.5, 20));
+  bench->drag(pointerAt(24, -6)); // the left half of the left pier
+  ASSERT_TRUE(bench->inHand());
+  EXPECT_EQ(bench->inHand()->kind, InHand::Kind::RubberBand);
+  const Selection selection = bench->session().selection();
+  const auto has = [&](PieceRef ref) { return std::find(selection.begin(), selection.end(), ref) != selection.end(); };
+  for (const char* mark : {"S1", "B1", "B2", "C1"})
+    EXPECT_TRUE(has(pieceNamed(*bench, mark))) << mark;
+  for (const char* mark : {"S2", "B3", "C2"})
+    EXPECT_FALSE(has(pieceNamed(*bench, mark))) << mark;
+  for (const Bar& bar : wall.bars)
+    EXPECT_EQ(has({wall.id, bar.id}), bar.run == BarRun::Upright && placeOf(bar).a.s <= 24) << bar.mark;
+  bench->release(pointerAt(24, -6));
+  EXPECT_FALSE(bench->inHand());
+  EXPECT_EQ(bench->session().selection(), selection);
+  EXPECT_FALSE(bench->session().history().canUndo()); // selecting is no step
+}
+
+TEST(Workbench, theLetterOfAWallInThePlanChoosesIt) {
+  const auto bench = shed();
+  PointerAt pointer;
+  pointer.canvas = CanvasKind::Plan;
+  HitArea hit;
+  hit.piece = {bench->job().walls[2].id, {}};
+  hit.part = HitArea::Part::Name;
+  pointer.hit = hit;
+  bench->press(pointer);
+  bench->release(pointer);
+  EXPECT_EQ(bench->session().wall(), bench->job().walls[2].id);
+}
+
 TEST(Workbench, aFrameChecksOneWallHoweverManyThereAre) {
   for (const std::size_t pieces : {100u, 4000u}) {
     Workbench bench(generateJob(3, pieces));

@@ -242,6 +242,22 @@ TEST_F(WindowTest, SavingFailsAloudAndLosesNothing) {
   EXPECT_EQ(strap().station, 80);
 }
 
+TEST_F(WindowTest, ADragOverNothingIsARubberBand) {
+  bench.session().select({});
+  const QPoint piece = strapAt();
+  const QPoint from = piece + QPoint(-150, 30), to = piece + QPoint(150, -30);
+  QTest::mousePress(&canvas(), Qt::LeftButton, {}, from);
+  for (int step = 1; step <= 5; ++step)
+    QTest::mouseMove(&canvas(), from + (to - from) * step / 5);
+  ASSERT_TRUE(bench.inHand());
+  EXPECT_EQ(bench.inHand()->kind, InHand::Kind::RubberBand);
+  QTest::mouseRelease(&canvas(), Qt::LeftButton, {}, to);
+  const Selection& selection = bench.session().selection();
+  EXPECT_NE(std::find(selection.begin(), selection.end(), strapRef()), selection.end());
+  EXPECT_EQ(strap().station, 60);
+  EXPECT_FALSE(bench.session().history().canUndo());
+}
+
 TEST_F(WindowTest, ClosingInMidDragAsksNothingWhenNothingIsUnsaved) {
   const QPoint from = strapAt();
   drag(from, from + QPoint(60, 0));

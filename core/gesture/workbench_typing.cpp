@@ -1,0 +1,114 @@
+// A length typed while something is in hand or selected.
+#include <string_view>
+
+#include "core/base/length.h"
+#include "core/edit/operations.h"
+#include "core/gesture/workbench_held.h"
+
+namespace sillwright {
+
+namespace {
+
+std::string utf8(char32_t c) {
+  std::string out;
+  if (c < 0x80) {
+    out += static_cast<char>(c);
+  } else if (c < 0x800) {
+    out += static_cast<char>(0xC0 | (c >> 6));
+    out += static_cast<char>(0x80 | (c & 0x3F));
+  } else {
+    out += static_cast<char>(0xE0 | ((c >> 12) & 0x0F));
+    out += static_cast<char>(0x80 | ((c >> 6) & 0x3F));
+    out += static_cast<char>(0x80 | (c & 0x3F));
+  }
+  return out;
+}
+
+void dropLast(std::string& text) {
+  while (!text.empty() && (static_cast<unsigned char>(text.back()) & 0xC0) == 0x80)
+    text.pop_back();
+  if (!text.empty())
+    text.pop_back();
+}
+
+// Signs a length can begin with, and can go on with.
+bool beginsLength(char32_t key) { return (key >= U'0' && key <= U'9') || key == U'.' || key == U'½' || key == U'¼' || key == U'¾'; }
+
+bool continuesLength(char32_t key) {
+  static constexpr std::u32string_view signs = U" '\"/.-’′”″⁄½¼¾⅛⅜⅝⅞mcftin";
+  return beginsLength(key) || signs.find(key) != std::u32string_view::npos;
+}
+
+} // namespace
+
+bool Workbench::typeKey(char32_t key) {
+  const bool band = held_ && held_->grip.kind == InHand::Kind::RubberBand;
+  const bool onePiece = session_.selection().size() == 1 && session_.selection().front().piece;
+  const bool target = held_ ? held_->moving && !band && held_->grip.kind != InHand::Kind::Corner : onePiece;
+  if (!target)
+    return false;
+  if (key == U'\r' || key == U'\n')
+    return enterTyped();
+  if (key == U'\x1b') {
+    if (typed_.empty())
+      return false;
+    typed_.clear();
+    typedProblem_.clear();
+  } else if (key == U'\b') {
+    if (typed_.empty())
+      return false;
+    dropLast(typed_);
+    typedProblem_.clear();
+  } else {
+    if (!(typed_.empty() ? beginsLength(key) : continuesLength(key)))
+      return false;
+    typed_ += utf8(key);
+    typedProblem_.clear();
+  }
+  if (inHand_) {
+    inHand_->typed = typed_;
+    inHand_->problem = typedProblem_;
+  }
+  tellGesture();
+  return true;
+}
+
+bool Workbench::enterTyped() {
+  if (typed_.empty())
+    return false;
+  const auto length = parseLength(typed_, job().units);
+  const auto shown = wall();
+  const double most = shown ? shown->layout.length : 0;
+  if (!length)
+    typedProblem_ = length.problem().text();
+  else if (*length < 0 || *length > most)
+    typedProblem_ = printLength(*length, job().units) + " is outside the wall (0 … " + printLength(most, job().units) + ")";
+  if (!typedProblem_.empty()) {
+    if (inHand_)
+      inHand_->problem = typedProblem_;
+    tellGesture();
+    return true;
+  }
+  setTyped(*length);
+  return true;
+}
+
+void Workbench::setTyped(double station) {
+  typed_.clear();
+  typedProblem_.clear();
+  if (held_ && holding()) {
+    const bool place = held_->grip.newPiece;
+    show(held_->grip.kind == InHand::Kind::Resize ? resizeToStation(held_->grip, station)
+                                                  : moveToStation(held_->grip, station));
+    const std::string name = held_->name;
+    const Selection selection = place ? held_->grip.pieces : session_.selection();
+    letGo();
+    session_.commitPreview(name, selection);
+    return tellGesture();
+  }
+  const PieceRef piece = session_.selection().front();
+  session_.apply(setStation(session_.base(), piece, station),
+                 "Set " + calledIn(job(), piece) + " at " + printLength(station, job().units));
+}
+
+} // namespace sillwright
