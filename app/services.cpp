@@ -33,6 +33,9 @@ Services fileServices() {
   Services services;
   services.loadJob = loadJob;
   services.saveJob = [](const Job& job, const std::string& path) { return problemOf(saveJob(job, path)); };
+  services.lock = [](const std::string& path, std::string& holder) {
+    return std::shared_ptr<void>(JobLock::take(path, holder));
+  };
   services.writeSheet = writeSheet;
   return services;
 }

@@ -39,7 +39,7 @@ struct Answer {
         return;
       asked = box->text();
       for (QAbstractButton* each : box->buttons())
-        if (each->text() == button)
+        if (each->text().remove(QLatin1Char('&')) == button)
           return each->click();
       ADD_FAILURE() << "no button " << button.toStdString() << " under: " << asked.toStdString();
       box->reject();
@@ -81,6 +81,28 @@ TEST(FilesOnDisk, WorkThatWasNotSavedIsOfferedAtTheNextStart) {
       window.undo();
     EXPECT_EQ(firstStrap(bench), before);
   }
+}
+
+TEST(FilesOnDisk, TheSecondProgramOnAFileIsTold) {
+  const QTemporaryDir folder;
+  const QString path = folder.filePath(QStringLiteral("shed.sillwright"));
+  ASSERT_TRUE(saveJob(support::boatShedFront(), path.toStdString()));
+  Services services = realFiles();
+  services.lock = [](const std::string& file, std::string& holder) {
+    return std::shared_ptr<void>(JobLock::take(file, holder));
+  };
+  Workbench first(support::boatShedFront()), second(support::boatShedFront());
+  auto window = std::make_unique<MainWindow>(first, services);
+  MainWindow other(second, services);
+  ASSERT_TRUE(window->files().openPath(path));
+  {
+    Answer answer(QStringLiteral("OK"));
+    ASSERT_TRUE(other.files().openPath(path)); // told, and open all the same
+    EXPECT_TRUE(answer.asked.contains(QStringLiteral("open in another program"))) << answer.asked.toStdString();
+  }
+  window.reset();
+  EXPECT_TRUE(other.files().newJob());
+  EXPECT_TRUE(other.files().openPath(path)); // a question here would wait for ever
 }
 
 TEST(FilesOnDisk, NothingIsOfferedOfWorkThatWasSaved) {

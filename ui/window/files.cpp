@@ -60,6 +60,7 @@ QStringList Files::recent() const {
 }
 
 void Files::take(const QString& path) {
+  markOpen(path);
   path_ = path;
   if (!path.isEmpty()) {
     QStringList all = QSettings().value(recentSetting).toStringList();
@@ -69,6 +70,20 @@ void Files::take(const QString& path) {
     QSettings().setValue(recentSetting, QStringList(all.mid(0, mostRecent)));
   }
   emit changed();
+}
+
+// A second program on one file is told, and may go on: the one that saves last wins.
+void Files::markOpen(const QString& path) {
+  if (path == path_ && lock_)
+    return;
+  lock_.reset();
+  if (path.isEmpty() || !services_.lock)
+    return;
+  std::string holder;
+  lock_ = services_.lock(path.toStdString(), holder);
+  if (!lock_)
+    tell(tr("%1 is open in another program.").arg(QFileInfo(path).fileName()),
+         {"", (holder.empty() ? std::string() : holder + "; ") + "what is saved here takes the place of what is saved there"});
 }
 
 void Files::tell(const QString& what, const Problem& problem) {

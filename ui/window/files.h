@@ -49,6 +49,7 @@ signals:
 
 private:
   void take(const QString& path);
+  void markOpen(const QString& path);
   bool write(const QString& path);
   void offerCopy();
   void dropCopy();
@@ -60,6 +61,7 @@ private:
   QString path_;
   QTimer copyTimer_;
   std::size_t copied_ = 0;
+  std::shared_ptr<void> lock_; // of the file at work
 };
 
 } // namespace sillwright
