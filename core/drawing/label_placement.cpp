@@ -16,6 +16,8 @@ constexpr double bendCost = 40;
 constexpr double crossingCost = 25;
 constexpr double staying = 24;     // a label moves only for a place that is cheaper by so much
 constexpr int stepsEachWay = 28;   // of half a label
+constexpr double numberCost = 2000; // of a number in a circle
+constexpr std::size_t mostTraded = 6; // labels; more are left as they came
 
 struct Candidate {
   LabelForm form = LabelForm::OneLine;
@@ -88,10 +90,39 @@ public:
     });
     for (const LabelRequest* request : order)
       placed_.push_back(place(*request));
+    tradePlaces();
+    numberThem();
     return std::move(placed_);
   }
 
 private:
+  // The worst goes first and may take the only good place of another: where two together stand better the other way
+  // round, they trade.
+  void tradePlaces() {
+    if (placed_.size() > mostTraded)
+      return;
+    for (std::size_t i = 0; i < placed_.size(); ++i)
+      for (std::size_t k = i + 1; k < placed_.size(); ++k) {
+        const std::vector<PlacedLabel> before = placed_;
+        const double cost = placed_[i].cost + placed_[k].cost;
+        placed_.erase(placed_.begin() + static_cast<std::ptrdiff_t>(k));
+        placed_.erase(placed_.begin() + static_cast<std::ptrdiff_t>(i));
+        const PlacedLabel second = place(before[k].request);
+        placed_.push_back(second);
+        const PlacedLabel first = place(before[i].request);
+        placed_ = before;
+        if (first.cost + second.cost + staying < cost) {
+          placed_[i] = first;
+          placed_[k] = second;
+        }
+      }
+  }
+
+  void numberThem() {
+    for (PlacedLabel& label : placed_)
+      label.number = label.leader.empty() ? ++numbers_ : 0;
+  }
+
   PlacedLabel place(const LabelRequest& request) {
     Candidate best;
     for (const LabelForm form : forms(request))
@@ -100,7 +131,7 @@ private:
     if (std::isfinite(kept.cost) && kept.cost <= best.cost + staying)
       best = kept;
     if (std::isfinite(best.cost))
-      return {request, best.form, best.box, best.leader, 0};
+      return {request, best.form, best.box, best.leader, best.cost, 0};
     return numbered(request);
   }
 
@@ -252,7 +283,7 @@ private:
         break;
       }
     }
-    return {request, LabelForm::OneLine, chosen, {}, ++numbers_};
+    return {request, LabelForm::OneLine, chosen, {}, numberCost, 1};
   }
 
   const PlacementInput& in_;

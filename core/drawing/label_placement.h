@@ -26,6 +26,7 @@ struct PlacedLabel {
   LabelForm form = LabelForm::OneLine;
   Bounds box;
   std::vector<Point2> leader; // from the label to the flag; at most one bend
+  double cost = 0;            // of this place, for comparing
   int number = 0;             // > 0: no place was found; the flag carries this number and a list says the rest
 };
 
