@@ -31,6 +31,7 @@ struct ElevationInput {
 struct ElevationDrawing {
   Drawing drawing;                 // hit areas of pieces, taken boxes of texts
   std::vector<PlacedLabel> labels;
+  std::vector<std::string> bars;   // "V3 · 3'-4 1/4\"" of bars whose row of running dimensions found no room on paper
   std::vector<std::string> listed; // labels that found no place: numbered in the drawing, said beside it
 };
 

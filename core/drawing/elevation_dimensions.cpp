@@ -34,18 +34,27 @@ void columnWords(Scene& scene, const ColumnBody& column) {
   const double size = scene.paper ? 9 : 11;
   const double wide = column.box.s.length() * scene.view.scale;
   const bool fits = wide > size * 1.6 && column.seams.empty();
+  const Bounds box = scene.box(column.box.s, column.box.z);
   const double top = std::max(scene.y(column.box.z.to), scene.frame.y0);
-  const double y = std::min(top + textWidth(words, size) + 30, scene.y(column.box.z.from) - 8);
-  // Inside a wide column, else beside it, away from the nearer end of the wall's opening side.
+  const auto tried = [&](double x, double y, const TextStyle& style) {
+    // Beside the last column of a stretch the words stand outside it.
+    return !overHardware(scene, textBox({x, y}, words, style)) &&
+           sayWithin(scene, scene.input.window, "column " + made->mark, {x, y}, words, Ink::WoodLine, style);
+  };
+  // Upright inside a wide column, else beside it, away from the nearer end of the wall's opening side.
   const bool leftHalf = (column.box.s.middle() < scene.wall.length / 2) != scene.view.fromInside;
-  const double beside = leftHalf ? scene.box(column.box.s, column.box.z).x0 - size * 0.4
-                                 : scene.box(column.box.s, column.box.z).x1 + size;
-  const double x = fits ? scene.x(column.box.s.middle()) + size * 0.37 : beside;
-  const TextStyle style = styled(size, Weight::Regular, Anchor::Start, fits ? Ink::Wood : Ink::Wood2, 90);
-  if (overHardware(scene, textBox({x, y}, words, style)))
-    return;
-  // Beside the last column of a stretch the words stand outside it.
-  sayWithin(scene, scene.input.window, "column " + made->mark, {x, y}, words, Ink::WoodLine, style);
+  const double outer = leftHalf ? box.x0 - size * 0.4 : box.x1 + size;
+  const TextStyle turned = styled(size, Weight::Regular, Anchor::Start, fits ? Ink::Wood : Ink::Wood2, 90);
+  for (const double x : {fits ? scene.x(column.box.s.middle()) + size * 0.37 : outer, outer})
+    for (const double down : {30.0, 16.0, 6.0})
+      if (tried(x, std::min(top + textWidth(words, size) + down, box.y1 - 8), turned))
+        return;
+  // Level beside it, under the break.
+  for (const double down : {10.0, 4.0})
+    for (const bool right : {leftHalf, !leftHalf})
+      if (tried(right ? box.x1 + 4 : box.x0 - 4, top + size + down,
+                styled(size, Weight::Regular, right ? Anchor::Start : Anchor::End, Ink::Wood2)))
+        return;
 }
 
 void panelLabel(Scene& scene, const Panel& panel) {

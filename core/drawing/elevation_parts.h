@@ -32,6 +32,7 @@ struct Scene {
   std::unordered_map<Id, Level> worst;
   std::vector<Bounds> keepOff; // hardware, tapes and flags: no label there
   std::vector<LabelRequest> requests;
+  std::vector<std::string> unsaidBars{}; // marks and stations that found no room under the wall
   std::vector<std::pair<Id, Bounds>> named{}; // names written beside pieces: they answer the pointer for them
 
   double x(double s) const { return view.x(s); }

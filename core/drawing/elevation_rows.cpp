@@ -175,14 +175,18 @@ void drawRunningRows(Scene& scene) {
       return;
     scene.drawing.fillRect(scene.frame.x0, foot, scene.frame.x1, scene.frame.y1, Ink::Paper);
   }
+  bool found = false;
+  const std::vector<Drop> bars = barDrops(scene, found);
+  const double second = first + values + 22;
+  const bool roomForBars = second + values <= scene.frame.y1;
+  if (scene.paper && !roomForBars)
+    for (const Drop& bar : bars)
+      scene.unsaidBars.push_back(bar.mark + " · " + lengthOf(scene, bar.station));
   if (first + values > scene.frame.y1 + 1e-6)
     return;
   row(scene, first, foot, hardwareDrops(scene), scene.paper ? "SET AT" : "set at",
       scene.paper ? "coloque a" : "from the hook");
-  const double second = first + values + 22;
-  bool found = false;
-  const std::vector<Drop> bars = barDrops(scene, found);
-  if (bars.empty() || second + values > scene.frame.y1)
+  if (bars.empty() || !roomForBars)
     return;
   row(scene, second, second - 8, bars, scene.paper ? "BARS AT" : found ? "bars found" : "bars at",
       scene.paper ? "varillas a" : found ? "from the hook" : "as planned");

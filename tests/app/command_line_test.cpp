@@ -162,6 +162,8 @@ TEST_F(CommandLine, wrongCallsSayWhatAndWhereInOneLine) {
       {"sheet " + job + " -o /nowhere/at/all.pdf", "/nowhere/at/all.pdf"},
       {"rules now", "now: rules takes no file"},
       {"--frobnicate", "--frobnicate: there is no such command or option"},
+      {"bogus", "bogus: there is no such file or command"},
+      {"nowhere/lost.sillwright", "nowhere/lost.sillwright: there is no such file or command"},
   };
   for (const Case& each : cases) {
     const Outcome outcome = run(each.arguments);

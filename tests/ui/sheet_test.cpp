@@ -147,6 +147,12 @@ TEST(Sheet, everyPieceToSetIsInASettingTable) {
         EXPECT_NE(all.find("\n" + bolt.mark + "\n"), std::string::npos) << bolt.mark;
     }
     EXPECT_NE(all.find("it approves nothing"), std::string::npos);
+    for (std::size_t i = 0; i < job.walls.size(); ++i)
+      for (const Bar& bar : job.walls[i].bars) // beside the drawing or in the notes, with where it is
+        if (bar.run == BarRun::Upright) {
+          EXPECT_NE(all.find("\n" + bar.mark), std::string::npos) << paper << " " << bar.mark;
+          EXPECT_NE(all.find(printLength(placeOf(bar).a.s, job.units)), std::string::npos) << paper << " " << bar.mark;
+        }
   }
 }
 

@@ -107,7 +107,7 @@ Draft withoutDrawing(const Draft& draft) {
 }
 
 void drawWallDrawing(Draft& draft, const Job& job, const CheckedWall& wall, Interval part, const Bounds& area,
-                     const Scale& scale, std::vector<std::string>& listed) {
+                     const Scale& scale, NotesInput& notes) {
   ElevationInput input;
   input.job = &job;
   input.wall = &wall;
@@ -120,7 +120,8 @@ void drawWallDrawing(Draft& draft, const Job& job, const CheckedWall& wall, Inte
     input.stations = part;
   const ElevationDrawing drawn = drawElevation(input);
   draft.drawing.add(drawn.drawing);
-  listed = drawn.listed;
+  notes.listed = drawn.listed;
+  notes.bars = drawn.bars;
 }
 
 // Rows that did not fit below the drawing go to further pages of their own.
@@ -169,12 +170,11 @@ void addStretchPage(std::vector<Draft>& drafts, const Job& job, const CheckedWal
     draft.scale = fit.scale.name;
     drawHead(draft, frame, "seen from outside · " + std::string(fit.scale.name));
     drawScaleBar(draft.drawing, area.x1 - 8, frame.content.y0 + 12, fit.scale.pointsPerInch);
-    std::vector<std::string> listed;
-    drawWallDrawing(draft, job, wall, part, area, fit.scale, listed);
+    NotesInput notes{&job, &wall, part, {}, {}, false, {}};
+    drawWallDrawing(draft, job, wall, part, area, fit.scale, notes);
     if (shown > 0)
       drawTable(draft.drawing, table, 0, shown, frame.content.x0, area.y1 + 4, area.x1 - frame.content.x0);
     const Draft like = withoutDrawing(draft);
-    NotesInput notes{&job, &wall, part, listed};
     std::size_t noted = 0;
     if (besides) {
       const Bounds column{area.x1 + 14, frame.content.y0, frame.content.x1, frame.content.y1};
@@ -193,7 +193,8 @@ void addStretchPage(std::vector<Draft>& drafts, const Job& job, const CheckedWal
 }
 
 // The whole wall small, so that the parts can be seen together.
-void addOverview(std::vector<Draft>& drafts, const Job& job, const CheckedWall& wall, const PageFrame& frame) {
+void addOverview(std::vector<Draft>& drafts, const Job& job, const CheckedWall& wall, const PageFrame& frame,
+                 std::vector<NotesInput>& later) {
   const WallLine& line = *wall.layout.wall;
   Draft draft;
   draft.title = "WALL " + line.mark;
@@ -223,6 +224,8 @@ void addOverview(std::vector<Draft>& drafts, const Job& job, const CheckedWall& 
     drawn = drawElevation(input);
   }
   draft.drawing.add(drawn.drawing);
+  if (!drawn.bars.empty())
+    later.push_back({&job, &wall, {0, wall.layout.length}, {}, drawn.bars, true, "wall " + line.mark});
   drafts.push_back(std::move(draft));
 }
 
@@ -266,7 +269,7 @@ void addElevationPages(std::vector<Draft>& drafts, const Job& job, const Checked
                        std::vector<NotesInput>& later) {
   const auto stretches = stretchesOf(wall.layout);
   if (stretches.size() > 1)
-    addOverview(drafts, job, wall, frame);
+    addOverview(drafts, job, wall, frame, later);
   for (const Stretch& stretch : stretches)
     addStretchPage(drafts, job, wall, frame, stretch, later);
 }

@@ -110,6 +110,26 @@ void pourBlock(Pen& pen, const NotesInput& input) {
   pen.text("limit ±1/8\" (common practice); joints of the straps of a panel within 1/8\" of each other");
 }
 
+// Bars to keep clear of, where the drawing had no room for their running dimensions.
+void barsBlock(Pen& pen, const NotesInput& input) {
+  if (input.bars.empty())
+    return;
+  pen.title("BARS AT", "varillas a, desde el gancho");
+  partLine(pen, input);
+  constexpr double step = 84;
+  double x = pen.x0;
+  for (const std::string& bar : input.bars) {
+    if (x + step > pen.x1 + 1) {
+      x = pen.x0;
+      pen.gap(13);
+    }
+    const double room = step - 6;
+    pen.page.text({x, pen.y}, bar, Ink::Text, plain(std::min(bodySize, bodySize * room / textWidth(bar, bodySize))));
+    x += step;
+  }
+  pen.gap(14);
+}
+
 void checksBlock(Pen& pen, const NotesInput&) {
   pen.title("BEFORE THE POUR", "antes del colado");
   static constexpr std::array<std::array<std::string_view, 2>, 6> checks{{
@@ -154,8 +174,8 @@ void keyBlock(Pen& pen, const NotesInput&) {
 }
 
 using Block = void (*)(Pen&, const NotesInput&);
-constexpr std::array<Block, 5> blocks{findingsBlock, overridesBlock, pourBlock, checksBlock, keyBlock};
-constexpr std::array<Block, 2> partBlocks{findingsBlock, pourBlock};
+constexpr std::array<Block, 6> blocks{findingsBlock, overridesBlock, barsBlock, pourBlock, checksBlock, keyBlock};
+constexpr std::array<Block, 3> partBlocks{findingsBlock, barsBlock, pourBlock};
 constexpr std::array<Block, 3> jobBlocks{overridesBlock, checksBlock, keyBlock};
 
 // A block and what it is about.
@@ -232,7 +252,8 @@ void addNotePages(std::vector<Draft>& drafts, const std::vector<NotesInput>& par
   std::vector<Note> notes;
   for (const NotesInput& part : parts)
     for (const Block block : partBlocks)
-      notes.push_back({block, &part});
+      if (!part.onlyBars || block == barsBlock)
+        notes.push_back({block, &part});
   for (const Block block : jobBlocks)
     notes.push_back({block, &parts.front()});
   Draft like;

@@ -14,6 +14,8 @@ struct NotesInput {
   const CheckedWall* wall = nullptr;
   Interval stretch;
   std::vector<std::string> listed; // labels that the drawing carries as numbers
+  std::vector<std::string> bars;   // "V3 · 3'-4 1/4\"": bars that have no running dimension beside the drawing
+  bool onlyBars = false;           // of a whole wall drawn small: its parts carry the rest
   std::string part{};              // "wall A, left pier", for notes away from their drawing
 };
 
