@@ -121,6 +121,11 @@ void sayTurned(Scene& scene, const std::vector<Drop>& drops, double y) {
   }
 }
 
+// Below the line: two levels of upright values, or turned ones.
+double valuesRoom(const Scene& scene, const std::vector<Drop>& drops, double y) {
+  return scene.paper && uprightPlaces(scene, drops, y) ? 32 : 62;
+}
+
 // On the screen turned always; on paper upright where all of the row can be.
 void sayValues(Scene& scene, const std::vector<Drop>& drops, double y) {
   const auto places = scene.paper ? uprightPlaces(scene, drops, y) : std::nullopt;
@@ -166,8 +171,9 @@ void row(Scene& scene, double y, double from, const std::vector<Drop>& drops, st
 
 void drawRunningRows(Scene& scene) {
   double foot = scene.y(scene.wall.bottom) + (scene.paper ? 10 : 18);
-  const double values = scene.paper ? 32 : 62;
   double first = foot + 27;
+  const std::vector<Drop> hardware = hardwareDrops(scene);
+  const double values = valuesRoom(scene, hardware, first);
   if (!scene.paper && first + values > scene.frame.y1) { // zoomed in: they stay in sight at the foot of the canvas
     first = scene.frame.y1 - values;
     foot = first - 27;
@@ -178,13 +184,13 @@ void drawRunningRows(Scene& scene) {
   bool found = false;
   const std::vector<Drop> bars = barDrops(scene, found);
   const double second = first + values + 22;
-  const bool roomForBars = second + values <= scene.frame.y1;
+  const bool roomForBars = second + valuesRoom(scene, bars, second) <= scene.frame.y1;
   if (scene.paper && !roomForBars)
     for (const Drop& bar : bars)
       scene.unsaidBars.push_back(bar.mark + " · " + lengthOf(scene, bar.station));
   if (first + values > scene.frame.y1 + 1e-6)
     return;
-  row(scene, first, foot, hardwareDrops(scene), scene.paper ? "SET AT" : "set at",
+  row(scene, first, foot, hardware, scene.paper ? "SET AT" : "set at",
       scene.paper ? "coloque a" : "from the hook");
   if (bars.empty() || !roomForBars)
     return;

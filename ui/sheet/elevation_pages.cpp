@@ -192,9 +192,22 @@ void addStretchPage(std::vector<Draft>& drafts, const Job& job, const CheckedWal
   }
 }
 
+// Upright bars that no part of the wall shows.
+std::vector<std::string> barsOutside(const Job& job, const WallLayout& layout, const std::vector<Stretch>& parts) {
+  std::vector<std::string> bars;
+  for (const BarBody& bar : layout.bars) {
+    const double s = bar.body.a.s;
+    const bool shown = std::any_of(parts.begin(), parts.end(),
+                                   [&](const Stretch& part) { return part.stations.contains(s); });
+    if (bar.bar->run == BarRun::Upright && !shown)
+      bars.push_back(bar.bar->mark + " · " + printLength(s, job.units));
+  }
+  return bars;
+}
+
 // The whole wall small, so that the parts can be seen together.
 void addOverview(std::vector<Draft>& drafts, const Job& job, const CheckedWall& wall, const PageFrame& frame,
-                 std::vector<NotesInput>& later) {
+                 const std::vector<Stretch>& parts, std::vector<NotesInput>& later) {
   const WallLine& line = *wall.layout.wall;
   Draft draft;
   draft.title = "WALL " + line.mark;
@@ -204,8 +217,13 @@ void addOverview(std::vector<Draft>& drafts, const Job& job, const CheckedWall& 
   area.y0 += 36;
   const double room = area.x1 - area.x0 - 2 * sideMargin;
   const double tall = line.wallHeight + 16 - wall.layout.bottom + earthBelow;
-  const Scale scale = elevationScale(
-      std::min(room / wall.layout.length, (area.y1 - area.y0 - dimensionRows - 50) / tall));
+  const auto scaleAbove = [&](double rows) {
+    return elevationScale(std::min(room / wall.layout.length, (area.y1 - area.y0 - rows - 50) / tall));
+  };
+  // Room for the bars' row, too, where that costs no scale.
+  constexpr double bothRows = dimensionRows + 34;
+  const Scale scale = scaleAbove(dimensionRows);
+  const double rows = scaleAbove(bothRows).pointsPerInch == scale.pointsPerInch ? bothRows : dimensionRows;
   draft.scale = scale.name;
   drawHead(draft, frame, "whole wall, seen from outside · " + std::string(scale.name));
   drawScaleBar(draft.drawing, area.x1 - 8, frame.content.y0 + 12, scale.pointsPerInch);
@@ -217,15 +235,16 @@ void addOverview(std::vector<Draft>& drafts, const Job& job, const CheckedWall& 
   input.window = area;
   input.view.scale = scale.pointsPerInch;
   input.view.origin.x = (area.x0 + area.x1) / 2 - wall.layout.length * scale.pointsPerInch / 2;
-  input.view.origin.y = area.y1 - dimensionRows - (-wall.layout.bottom + earthBelow) * scale.pointsPerInch;
+  input.view.origin.y = area.y1 - rows - (-wall.layout.bottom + earthBelow) * scale.pointsPerInch;
   ElevationDrawing drawn = drawElevation(input);
   if (!drawn.listed.empty()) { // too little room for labels here: the parts carry them
     input.labels = false;
     drawn = drawElevation(input);
   }
   draft.drawing.add(drawn.drawing);
-  if (!drawn.bars.empty())
-    later.push_back({&job, &wall, {0, wall.layout.length}, {}, drawn.bars, true, "wall " + line.mark});
+  std::vector<std::string> between = drawn.bars.empty() ? drawn.bars : barsOutside(job, wall.layout, parts);
+  if (!between.empty())
+    later.push_back({&job, &wall, {0, wall.layout.length}, {}, std::move(between), true, "wall " + line.mark});
   drafts.push_back(std::move(draft));
 }
 
@@ -269,7 +288,7 @@ void addElevationPages(std::vector<Draft>& drafts, const Job& job, const Checked
                        std::vector<NotesInput>& later) {
   const auto stretches = stretchesOf(wall.layout);
   if (stretches.size() > 1)
-    addOverview(drafts, job, wall, frame, later);
+    addOverview(drafts, job, wall, frame, stretches, later);
   for (const Stretch& stretch : stretches)
     addStretchPage(drafts, job, wall, frame, stretch, later);
 }

@@ -254,8 +254,11 @@ void addNotePages(std::vector<Draft>& drafts, const std::vector<NotesInput>& par
     for (const Block block : partBlocks)
       if (!part.onlyBars || block == barsBlock)
         notes.push_back({block, &part});
+  // Where all parts have their own column of notes, checks and key stand there.
+  const bool column = std::all_of(parts.begin(), parts.end(), [](const NotesInput& part) { return part.onlyBars; });
   for (const Block block : jobBlocks)
-    notes.push_back({block, &parts.front()});
+    if (!column)
+      notes.push_back({block, &parts.front()});
   Draft like;
   like.title = "NOTES";
   like.subject = "all walls";
