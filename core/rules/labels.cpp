@@ -38,6 +38,8 @@ std::string nails(const Finding& f) {
 }
 
 std::string nailLabel(const Job& job, const Finding& f) {
+  if (f.rule == R::StrapColumn && f.variant == 1)
+    return "NO COLUMN BEHIND IT";
   return f.rule == R::StrapSeam ? nails(f) + "ON THE SEAM" : nails(f) + "OFF " + nameOf(job, f, 1);
 }
 

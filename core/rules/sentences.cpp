@@ -77,6 +77,8 @@ std::string strapSentence(const Telling& t) {
   case R::StrapLeanOpening:
     return t.first() + " stands " + t.amount() + " inside " + t.opening();
   case R::StrapColumn:
+    if (t.f.variant == 1)
+      return t.first() + " belongs to no column; its nails need one";
     return numberWords(t.f.measured) + (t.f.measured == 1 ? " nail of " : " nails of ") + t.first() + " " +
            (t.f.measured == 1 ? "misses " : "miss ") + t.second() + "; every nail lands on the column";
   case R::StrapNailEdge:

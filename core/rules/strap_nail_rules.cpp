@@ -133,13 +133,25 @@ Inside insideOpening(const StrapBody& strap, const Opening& opening) {
   return inside;
 }
 
+// A strap that belongs to no column: every nail misses.
+void reportNoColumn(const WallLayout& layout, const StrapBody& strap, Drafts& drafts) {
+  NailGroup all;
+  for (const NailBody& nail : strap.nails)
+    all.add(nail, nailRadius(strap), strap.plate.d);
+  if (all.count > 0)
+    report(drafts, layout, RuleId::StrapColumn, Level::Fix, {strap.id},
+           {static_cast<double>(all.count), 0, all.box, Wanted::AtMost, Unit::Count, 1});
+}
+
 } // namespace
 
 void checkStrapColumn(const WallLayout& layout, const ResolvedLimits&, Drafts& drafts) {
   for (const StrapBody& strap : layout.straps) {
     const ColumnBody* column = columnOf(layout, strap);
-    if (!column)
+    if (!column) {
+      reportNoColumn(layout, strap, drafts);
       continue;
+    }
     NailGroup off;
     for (const NailBody& nail : strap.nails)
       if (!lands(nail, nailRadius(strap), *column))

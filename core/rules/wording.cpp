@@ -190,6 +190,8 @@ std::string adviceWords(const Finding& f) {
     return "hang a strap there";
   case R::BoltCount:
     return f.variant == 1 ? "no one move clears it" : "add a bolt to the piece";
+  case R::StrapColumn:
+    return f.variant == 1 ? "put a column there, or choose the strap's" : "no one move clears it";
   case R::StrapHang:
   case R::PourForm:
     return "change the form";

@@ -2,6 +2,8 @@
 // 1/2 left (5, 7 ... 19 above the joint) and 1/2 right (6, 8 ... 20) of the centre line, 8 in each.
 #include <gtest/gtest.h>
 
+#include "core/rules/wording.h"
+
 #include "strap_wall.h"
 
 namespace sillwright {
@@ -103,12 +105,22 @@ TEST(StrapColumn, fixesNailsInTheSill) {
                       {}}));
 }
 
-TEST(StrapColumn, saysNothingOfAStrapWithoutColumn) {
+// All sixteen nails, rows 1/2 to either side, 5 to 20 up.
+TEST(StrapColumn, fixesAStrapThatBelongsToNoColumn) {
   StrapWall bare = bareStrapWall();
   bare.hang(100);
   bare.wall.straps[0].column = {};
   bare.wall.straps[0].station = 140;
-  EXPECT_TRUE(found(bare, RuleId::StrapColumn).empty());
+  const Findings findings = found(bare, RuleId::StrapColumn);
+  ASSERT_EQ(findings.size(), 1u);
+  const Finding& finding = findings[0];
+  EXPECT_EQ(finding.level, Level::Fix);
+  EXPECT_EQ(finding.pieces, std::vector<Id>{bare.wall.straps[0].id});
+  EXPECT_EQ(finding.measured, 16);
+  EXPECT_EQ(finding.limit, 0);
+  EXPECT_EQ(finding.region, (Box3{{139.5 - sixteenth, 140.5 + sixteenth}, depth, {5 - sixteenth, 20 + sixteenth}}));
+  EXPECT_FALSE(finding.correction);
+  EXPECT_EQ(label(testing_support::jobOf(bare), finding), "NO COLUMN BEHIND IT");
 }
 
 // 2 1/2 diameters are 5/16. Right row at station + 1/2: 101 15/16 puts it 5/16 from 102 3/4.

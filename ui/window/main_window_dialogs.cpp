@@ -56,7 +56,7 @@ void MainWindow::addRectangle() {
 
 void MainWindow::editTitleBlock() {
   bench_.cancel();
-  const TitleBlock& now = bench_.job().title;
+  const TitleBlock now = bench_.job().title;
   FormDialog form(tr("Title block of the sheets"),
                   {{tr("Job"), text(now.job), tr("Boat shed, Heron Slip")},
                    {tr("Address"), text(now.address), {}},
@@ -67,12 +67,12 @@ void MainWindow::editTitleBlock() {
   if (form.exec() != QDialog::Accepted)
     return;
   const std::vector<QString> typed = form.typed();
-  Job job = bench_.session().base();
-  std::string* const fields[] = {&job.title.job, &job.title.address, &job.title.by, &job.title.planSet, &job.title.note};
+  TitleBlock title = now;
+  std::string* const fields[] = {&title.job, &title.address, &title.by, &title.planSet, &title.note};
   for (std::size_t i = 0; i < typed.size(); ++i)
     *fields[i] = typed[i].trimmed().toStdString();
-  if (job.title != bench_.session().base().title)
-    bench_.session().apply(std::move(job), tr("Set the title block").toStdString());
+  if (title != now)
+    bench_.session().apply(setTitle(bench_.session().base(), title), tr("Set the title block").toStdString());
 }
 
 void MainWindow::writeSheet() {
