@@ -34,8 +34,9 @@ QString rowTitle(ShelfRow row) {
   return {};
 }
 
-constexpr double captionSize = 11;
+constexpr double captionSize = 10.5;
 constexpr double captionLead = 13;
+constexpr double captionApart = 1; // from the next one, at least
 
 // A name on one line, or on two where it is too long for its cell.
 QStringList captionLines(const QString& name, double width) {
@@ -119,7 +120,7 @@ protected:
     if (underMouse() || isDown())
       painter.fillRect(rect(), colourOf(theme, Ink::Hover));
     paintPixels(painter, shelfPicture(item_, types_, width()), theme);
-    const QStringList lines = captionLines(text(), width() + 2.0);
+    const QStringList lines = captionLines(text(), width() - captionApart);
     const double base = pictureHeight(shelfRowOf(item_.kind)) + nameHeight - 6;
     for (int i = 0; i < lines.size(); ++i)
       paintWords(painter, theme, {width() / 2.0, base + captionLead * i}, lines[i], captionSize, Ink::Text, Weight::Regular, Anchor::Middle);
@@ -194,7 +195,7 @@ void Shelf::arrange() {
     const int columns = std::min(perRow(row), std::max(1, static_cast<int>(inRow.size())));
     const int inner = width - 2 * inset;
     const bool twoLines = std::any_of(inRow.begin(), inRow.end(), [&](const Item* item) {
-      return captionLines(item->text(), double(inner) / columns + 2).size() > 1;
+      return captionLines(item->text(), double(inner) / columns - captionApart).size() > 1;
     });
     const int cell = static_cast<int>(pictureHeight(row) + nameHeight + (twoLines ? captionLead : 0));
     for (std::size_t i = 0; i < inRow.size(); ++i) {

@@ -227,10 +227,10 @@ std::span<const ActionRow> actionTable() {
 
 std::span<const char* const> menuNames() {
   static constexpr std::array<const char*, 8> names{
-      QT_TRANSLATE_NOOP("sillwright::Actions", "Job"),   QT_TRANSLATE_NOOP("sillwright::Actions", "Edit"),
-      QT_TRANSLATE_NOOP("sillwright::Actions", "See"),   QT_TRANSLATE_NOOP("sillwright::Actions", "Wall"),
-      QT_TRANSLATE_NOOP("sillwright::Actions", "Pieces"), QT_TRANSLATE_NOOP("sillwright::Actions", "Check"),
-      QT_TRANSLATE_NOOP("sillwright::Actions", "Sheet"), QT_TRANSLATE_NOOP("sillwright::Actions", "Help")};
+      QT_TRANSLATE_NOOP("sillwright::Actions", "&Job"),   QT_TRANSLATE_NOOP("sillwright::Actions", "&Edit"),
+      QT_TRANSLATE_NOOP("sillwright::Actions", "&See"),   QT_TRANSLATE_NOOP("sillwright::Actions", "&Wall"),
+      QT_TRANSLATE_NOOP("sillwright::Actions", "&Pieces"), QT_TRANSLATE_NOOP("sillwright::Actions", "&Check"),
+      QT_TRANSLATE_NOOP("sillwright::Actions", "Shee&t"), QT_TRANSLATE_NOOP("sillwright::Actions", "&Help")};
   return names;
 }
 

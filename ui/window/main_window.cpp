@@ -111,10 +111,11 @@ void MainWindow::makePanels() {
 void MainWindow::makeMenus() {
   menuBar()->setFont(uiFont(13));
   menuBar()->setFixedHeight(menuHeight);
-  for (const char* name : menuNames()) {
-    QMenu* menu = menuBar()->addMenu(Actions::tr(name));
+  for (const char* title : menuNames()) {
+    const std::string name = QString::fromLatin1(title).remove(QLatin1Char('&')).toStdString();
+    QMenu* menu = menuBar()->addMenu(Actions::tr(title));
     menu->setFont(uiFont(12.5));
-    menu->setObjectName(QString::fromLatin1(name));
+    menu->setObjectName(text(name));
     for (const ActionRow& row : actionTable()) {
       if (std::string_view(row.menu) != name)
         continue;
@@ -126,7 +127,7 @@ void MainWindow::makeMenus() {
         connect(recent, &QMenu::aboutToShow, this, [this, recent] { fillRecentMenu(*recent); });
       }
     }
-    if (std::string_view(name) == "Pieces")
+    if (name == "Pieces")
       connect(menu, &QMenu::aboutToShow, this, [this, menu] { fillPieceMenu(*menu); });
   }
   jobWords_ = new QLabel;
