@@ -23,7 +23,11 @@ void request(Scene& scene, const Finding& finding, const Bounds& flag) {
   if (!scene.input.labels || !scene.input.words || !scene.input.job)
     return;
   const Id piece = finding.pieces.empty() ? Id{} : finding.pieces.front();
-  scene.requests.push_back({scene.input.words(*scene.input.job, finding), flag, keyOf(finding), {finding.wall, piece}});
+  LabelText words = scene.input.words(*scene.input.job, finding);
+  // Left and right are said as from outside, everywhere; from inside they would send the hand the wrong way.
+  if (scene.view.fromInside && finding.correction && finding.correction->field == Correction::Field::Station)
+    words.hint += ", seen from outside";
+  scene.requests.push_back({std::move(words), flag, keyOf(finding), {finding.wall, piece}});
 }
 
 std::vector<Ground> groundsOf(const Scene& scene) {

@@ -4,8 +4,10 @@
 
 #include <gtest/gtest.h>
 
+#include "core/drawing/flag_words.h"
 #include "core/drawing/writers.h"
 #include "demo_wall.h"
+#include "rules_wall.h"
 
 namespace sillwright {
 namespace {
@@ -89,6 +91,22 @@ TEST(Elevation, MarksAnswerForTheirPieces) {
                                       [&](const TakenBox& box) { return box.name == "mark " + bolt.mark; });
     ASSERT_NE(written, drawn.drawing.taken().end());
     EXPECT_EQ(named->box, written->box);
+  }
+}
+
+TEST(Elevation, FromInsideALabelSaysWhoseRightIsMeant) {
+  const auto demo = testing_support::wallWithStrapsAt(1.625, 44.5, 242.875, 285.25);
+  const auto wall = checkAll(demo.job).front();
+  for (const bool inside : {false, true}) {
+    ElevationInput in;
+    in.job = &demo.job;
+    in.wall = wall.get();
+    in.window = window;
+    in.view = fitElevation(wall->layout, window, inside, 96);
+    in.words = flagWords;
+    const std::string text = toText(drawElevation(in).drawing);
+    EXPECT_NE(text.find("move it right 1/2\""), std::string::npos); // S2 off the seam
+    EXPECT_EQ(text.find("seen from outside") != std::string::npos, inside);
   }
 }
 
