@@ -1,4 +1,4 @@
-#include "core/drawing/plan_places.h"
+#include "core/drawing/plan_placer.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,82 +14,7 @@ namespace sillwright {
 
 namespace {
 
-constexpr double chainOut = 30;   // running dimension line from the face, pt
-constexpr double chainReach = 64; // of its longest value beyond the line
 constexpr double overallOut = 112;
-constexpr double apart = 1; // between texts
-
-double readable(double degrees) {
-  while (degrees > 90 + 1e-6)
-    degrees -= 180;
-  while (degrees <= -90 + 1e-6)
-    degrees += 180;
-  return degrees;
-}
-
-struct Spot {
-  double station = 0; // wanted
-  Interval stations;  // allowed
-  double clear = 4;   // between the face of the concrete and the box
-  int rows = 1;
-  double rowStep = 12;
-  double step = 6;    // along the wall
-  int steps = 8;      // to either side
-};
-
-struct Placer {
-  const Job& job;
-  const PlanStyle& style;
-  FreePlaces room;
-  std::vector<Polygon2> chains; // strips of running dimensions
-  PlanPlaces places;
-
-  std::optional<Point2> beside(const PlanFrame& frame, double face, bool inside, Bounds box, const Spot& spot,
-                               bool overConcrete) const;
-  bool placeText(PlanText& text, const PlanFrame& frame, double thickness, const Spot& spot, bool never);
-  void takeText(const PlanText& text) { room.take(boxOf(text).grown(apart)); }
-};
-
-// The first free middle for a box given about (0, 0): row by row away from the face, along the wall to both sides.
-std::optional<Point2> Placer::beside(const PlanFrame& frame, double face, bool inside, Bounds box, const Spot& spot,
-                                     bool overConcrete) const {
-  const Point2 normal{std::abs(frame.inward.x), std::abs(frame.inward.y)};
-  const double reach = normal.x * (box.x1 - box.x0) / 2 + normal.y * (box.y1 - box.y0) / 2;
-  for (int row = 0; row < spot.rows; ++row)
-    for (int i = 0; i <= 2 * spot.steps; ++i) {
-      const double along = (i % 2 ? 1 : -1) * ((i + 1) / 2) * spot.step;
-      const double station = spot.station + along / frame.scale;
-      if (i > 0 && !spot.stations.contains(station))
-        continue;
-      const double out = (spot.clear + reach + row * spot.rowStep) / frame.scale;
-      const Point2 middle = frame.page(station, inside ? face + out : face - out);
-      const Bounds at = box.moved(middle.x, middle.y);
-      if (overConcrete ? !room.taken(at) : room.free(at))
-        return middle;
-    }
-  return std::nullopt;
-}
-
-// Outside, then inside; with `never` dropped, at last over concrete, and then far out.
-bool Placer::placeText(PlanText& text, const PlanFrame& frame, double thickness, const Spot& spot, bool never) {
-  text.middle = {};
-  const Bounds box = boxOf(text).grown(apart);
-  auto middle = beside(frame, 0, false, box, spot, false);
-  if (!middle)
-    middle = beside(frame, thickness, true, box, spot, false);
-  if (!middle && never) {
-    Spot wide = spot;
-    wide.rows = 40;
-    middle = beside(frame, 0, false, box, wide, false);
-    if (!middle)
-      middle = beside(frame, 0, false, box, wide, true);
-  }
-  if (!middle)
-    return false;
-  text.middle = *middle;
-  takeText(text);
-  return true;
-}
 
 // ---- whole plan -------------------------------------------------------------------------------------------------
 
@@ -229,83 +154,6 @@ void placeLength(Placer& placer, const WallLine& wall, const WallPlace& place, c
   spot.rows = 2;
   if (placer.placeText(text, frame, wall.thickness, spot, false))
     placer.places.walls[wall.id].length = text;
-}
-
-// ---- running dimensions -----------------------------------------------------------------------------------------
-
-std::vector<double> runningStations(const WallLine& wall, double length) {
-  std::vector<double> stations{0, length};
-  for (const Opening& opening : wall.openings)
-    stations.insert(stations.end(), {opening.from, opening.to});
-  for (const Panel& panel : wall.panels)
-    stations.insert(stations.end(), {panel.from, panel.to});
-  std::sort(stations.begin(), stations.end());
-  const auto same = [](double a, double b) { return b - a < tolerance::tapeMark / 2; };
-  stations.erase(std::unique(stations.begin(), stations.end(), same), stations.end());
-  return stations;
-}
-
-Polygon2 chainStrip(const PlanFrame& frame, double face, bool inside) {
-  const double side = inside ? 1 : -1;
-  const double near = face + side * 2 / frame.scale;
-  const double far = face + side * (chainOut + chainReach) / frame.scale;
-  const double end = 6 / frame.scale;
-  return {frame.page(-end, near), frame.page(frame.length + end, near), frame.page(frame.length + end, far),
-          frame.page(-end, far)};
-}
-
-bool stripFree(const Placer& placer, const Polygon2& strip, Id own) {
-  for (const Polygon2& other : placer.chains)
-    if (overlaps(strip, other))
-      return false;
-  for (std::size_t i = 0; i < placer.job.walls.size(); ++i) {
-    const WallLine& wall = placer.job.walls[i];
-    if (wall.id == own)
-      continue;
-    Polygon2 concrete = planConcrete(wall, placeOf(placer.job, wall));
-    for (Point2& p : concrete)
-      p = placer.style.view.page(p);
-    if (overlaps(strip, concrete))
-      return false;
-  }
-  return true;
-}
-
-void placeValue(Placer& placer, const PlanFrame& frame, double chain, bool inside, double station,
-                std::vector<PlanMark>& running) {
-  PlanMark mark{station, {printLength(station, placer.job.units), {}, readable(frame.turn + 90), 9.5, Weight::Regular}};
-  Spot spot;
-  spot.station = station;
-  spot.stations = {station - 60 / frame.scale, station + 60 / frame.scale};
-  spot.clear = 6;
-  spot.rows = 12;
-  spot.step = 2;
-  spot.steps = 12;
-  const Bounds box = boxOf(mark.value).grown(apart);
-  auto middle = placer.beside(frame, chain, inside, box, spot, true);
-  if (!middle) {
-    spot.rows = 60;
-    middle = placer.beside(frame, chain, inside, box, spot, true);
-  }
-  mark.value.middle = middle.value_or(frame.page(station, chain));
-  placer.takeText(mark.value);
-  running.push_back(std::move(mark));
-}
-
-void placeRunning(Placer& placer, const WallLine& wall, const WallPlace& place, const PlanFrame& frame) {
-  bool inside = false;
-  Polygon2 strip = chainStrip(frame, 0, false);
-  if (!stripFree(placer, strip, wall.id)) {
-    Polygon2 other = chainStrip(frame, wall.thickness, true);
-    inside = stripFree(placer, other, wall.id);
-    if (inside)
-      strip = other;
-  }
-  placer.chains.push_back(strip);
-  WallPlaces& places = placer.places.walls[wall.id];
-  places.chain = inside ? wall.thickness + chainOut / frame.scale : -chainOut / frame.scale;
-  for (const double station : runningStations(wall, place.length))
-    placeValue(placer, frame, places.chain, inside, station, places.running);
 }
 
 template <class Place> void forEachWall(const Job& job, const PlanView& view, Place&& place) {
