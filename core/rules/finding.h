@@ -16,7 +16,7 @@ enum class RuleId : std::uint8_t {
   StrapEdge, StrapJoint, StrapPair, StrapLean, StrapLeanOpening, StrapColumn, StrapNailEdge, StrapSeam, StrapSteel,
   StrapDepth, StrapBack, StrapHang, StrapMissing,
   BoltCount, BoltEndFar, BoltEndNear, BoltSpacing, BoltThird, BoltEmbed, BoltThread, BoltOpening, BoltStud, BoltSteel,
-  BoltStrap, BoltSplice,
+  BoltStrap, BoltSplice, BoltRunOut, BoltGap, BoltCover, BoltHook, BoltMatch,
   WasherSheathing, WasherSill, WasherColumn, WasherWasher,
   ColumnSill, ColumnOpening, ColumnOverlap,
   BarCover, PourForm,

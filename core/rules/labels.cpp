@@ -96,6 +96,14 @@ std::string measureName(RuleId rule) {
     return "EMBED";
   case R::BoltThread:
     return "THREAD";
+  case R::BoltGap:
+    return "GAP";
+  case R::BoltCover:
+    return "COVER";
+  case R::BoltHook:
+    return "HOOK";
+  case R::BoltMatch:
+    return "MATCH";
   case R::WasherSheathing:
     return "WASHER";
   case R::BarCover:
@@ -137,6 +145,16 @@ std::string label(const Job& job, const Finding& f) {
   case R::BoltThread:
     if (f.variant == 1)
       return std::string("SPARE ") + comparison(job, f);
+    break;
+  case R::BoltRunOut:
+    return by(job, f, "NO THREAD UNDER THE NUT");
+  case R::BoltGap:
+    return nameOf(job, f, 1) + " · " + "GAP " + comparison(job, f);
+  case R::BoltHook:
+    if (f.variant == 0)
+      return "HOOK NOT INWARD";
+    if (f.variant == 3)
+      return by(job, f, "HOOK OUT OF THE CONCRETE");
     break;
   case R::BoltCount:
     if (f.variant == 1)

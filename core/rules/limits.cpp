@@ -11,6 +11,8 @@ constexpr Source tallBolts{"IRC 2024 R403.1.6.1", Status::Published};
 constexpr Source washerEdge{"SDPWS 2021 4.3.6.4.3", Status::Published};
 constexpr Source borrowedSpacing{"borrowed: ACI 318-19 25.2.1", Status::Published};
 constexpr Source borrowedCover{"borrowed: ACI 318-19 Table 20.5.1.3.1", Status::Published};
+constexpr Source anchorSpacing{"ACI 318-19 Table 17.9.2(a)", Status::Published};
+constexpr Source hookLeg{"ACI 318-19 17.6.3.2.2", Status::Published};
 constexpr Source nailEdge{"NDS commentary", Status::FromMemory};
 
 using K = LimitKey;
@@ -38,6 +40,11 @@ constexpr std::array<LimitRow, static_cast<std::size_t>(K::Count)> table{{
     {K::BoltStandoutThreads, "bolt.thread standout", R::BoltThread, 2, "threads", L::Fix, W::AtLeast, practice},
     {K::BoltSteelTarget, "bolt.steel target", R::BoltSteel, 1, "in", L::Watch, W::AtLeast, borrowedSpacing},
     {K::BoltStrapTarget, "bolt.strap target", R::BoltStrap, 1, "in", L::Watch, W::AtLeast, borrowedSpacing},
+    {K::BoltGap, "bolt.gap", R::BoltGap, 4, "d", L::Fix, W::AtLeast, anchorSpacing},
+    {K::BoltGapTorqued, "bolt.gap torqued", R::BoltGap, 6, "d", L::Ask, W::AtLeast, anchorSpacing},
+    {K::BoltHookLeast, "bolt.hook least", R::BoltHook, 3, "d", L::Watch, W::AtLeast, hookLeg},
+    {K::BoltHookMost, "bolt.hook most", R::BoltHook, 4.5, "d", L::Watch, W::AtMost, hookLeg},
+    {K::BoltMatch, "bolt.match", R::BoltMatch, 0.25, "in", L::Watch, W::AtMost, practice},
     {K::WasherSheathing, "washer.sheathing", R::WasherSheathing, 0.5, "in", L::Fix, W::AtMost, washerEdge},
     {K::WasherSheathingFrom, "washer.sheathing over", R::WasherSheathing, 400, "plf", L::Fix, W::None, washerEdge},
     {K::WasherColumnTarget, "washer.column target", R::WasherColumn, 0.125, "in", L::Watch, W::AtLeast, practice},

@@ -33,6 +33,11 @@ enum class LimitKey : std::uint8_t {
   BoltStandoutThreads,
   BoltSteelTarget,
   BoltStrapTarget,
+  BoltGap,        // diameters
+  BoltGapTorqued, // diameters, where the nut is torqued
+  BoltHookLeast,  // diameters, from the face of the shank to the tip
+  BoltHookMost,
+  BoltMatch,
   WasherSheathing,
   WasherSheathingFrom, // plf
   WasherColumnTarget,

@@ -21,11 +21,14 @@ constexpr Source plans{"", Status::Plans};
 constexpr Source sillBolts{"IRC 2024 R403.1.6", Status::Published};
 constexpr Source washerEdge{"SDPWS 2021 4.3.6.4.3", Status::Published};
 constexpr Source cover{"ACI 318-19 Table 20.5.1.3.1", Status::Published};
+constexpr Source anchorSpacing{"ACI 318-19 Table 17.9.2(a)", Status::Published};
+constexpr Source hookLeg{"ACI 318-19 17.6.3.2.2", Status::Published};
 constexpr Source nuts{"ASME B18.2.2, B18.21.1", Status::Published};
 constexpr Source nailEdge{"NDS commentary", Status::FromMemory};
 
 const std::vector<Level> fix{Level::Fix};
 const std::vector<Level> fixWatch{Level::Fix, Level::Watch};
+const std::vector<Level> fixAsk{Level::Fix, Level::Ask};
 const std::vector<Level> ask{Level::Ask};
 const std::vector<Level> watch{Level::Watch};
 
@@ -86,6 +89,16 @@ const std::vector<RuleRow>& table() {
        "clear distance from the bolt to a strap or rod", fixWatch, geometry, checkBoltStrap},
       {R::BoltSplice, "bolt.splice", "bolt", "No washer lies over a sill splice.",
        "washer to the splice, less than zero: overlap", fix, geometry, checkBoltSplice},
+      {R::BoltRunOut, "bolt.run-out", "bolt", "The thread of a bolt reaches low enough for the nut to tighten on its washer.",
+       "thread below the nut", fix, geometry, checkBoltRunOut},
+      {R::BoltGap, "bolt.gap", "bolt", "Anchors that are cast in stand apart from each other.",
+       "between the axes of two anchors", fixAsk, anchorSpacing, checkBoltGap},
+      {R::BoltCover, "bolt.cover", "bolt", "Bolts and their hooks have enough concrete over them.",
+       "bolt to the face of the concrete", ask, cover, checkBoltCover},
+      {R::BoltHook, "bolt.hook", "bolt", "The hook of a bolt points inward, is neither short nor long, and stays in the concrete.",
+       "face of the shank to the tip of the hook", fixWatch, hookLeg, checkBoltHook},
+      {R::BoltMatch, "bolt.match", "bolt", "The bolts of a wall stand up alike.", "projection against that of most bolts",
+       watch, practice, checkBoltMatch},
       {R::WasherSheathing, "washer.sheathing", "washer",
        "Under a strong panel the plate washer reaches near the sheathed edge of the sill.",
        "washer edge to the sheathed edge of the sill", fix, washerEdge, checkWasherSheathing},

@@ -121,6 +121,25 @@ std::string threadSentence(const Telling& t) {
   return t.first() + " stands up " + t.measured() + "; sill, washers, nut and two threads need " + t.limit();
 }
 
+std::string boltCoverSentence(const Telling& t) {
+  if (t.f.measured < 0)
+    return t.first() + " or its hook comes " + t.amount() + " out of " + faceWords(t.f);
+  return t.first() + " or its hook is " + t.measured() + " from " + faceWords(t.f) + "; at least " + t.limit() +
+         " is asked for over a bar";
+}
+
+std::string hookSentence(const Telling& t) {
+  switch (t.f.variant) {
+  case 0:
+    return "The hook of " + t.first() + " does not point inward, toward the steel";
+  case 3:
+    return "The hook of " + t.first() + " comes " + t.amount() + " out of the concrete";
+  default:
+    return "The hook of " + t.first() + " is " + t.measured() + " long from the face of its shank; " +
+           (t.f.variant == 1 ? "at least " : "at most ") + t.limit() + " counts";
+  }
+}
+
 std::string boltSentence(const Telling& t) {
   switch (t.f.rule) {
   case R::BoltCount:
@@ -146,6 +165,18 @@ std::string boltSentence(const Telling& t) {
     return touchesOr(t, t.bar());
   case R::BoltStrap:
     return touchesOr(t, t.second());
+  case R::BoltRunOut:
+    return "The thread of " + t.first() + " ends " + t.amount() + " above the underside of its nut";
+  case R::BoltGap:
+    return t.first() + " and " + t.second() + " stand " + t.measured() + " apart; at least " + t.limit() +
+           (t.isFix() ? " is asked for" : " is asked for where their nuts are torqued");
+  case R::BoltCover:
+    return boltCoverSentence(t);
+  case R::BoltHook:
+    return hookSentence(t);
+  case R::BoltMatch:
+    return t.first() + " stands up " + t.measured() + (t.f.variant == 1 ? " less" : " more") +
+           " than most bolts of the wall; " + t.wanted();
   default:
     return "The washer of " + t.first() + " lies " + t.amount() + " over a splice of " + t.sill(1);
   }
@@ -200,7 +231,7 @@ std::string formSentence(const Telling& t) {
 std::string sentence(const Telling& t) {
   if (t.f.rule <= R::StrapMissing)
     return strapSentence(t);
-  if (t.f.rule <= R::BoltSplice)
+  if (t.f.rule <= R::BoltMatch)
     return boltSentence(t);
   if (t.f.rule <= R::WasherWasher)
     return washerSentence(t);

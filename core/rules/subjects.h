@@ -21,6 +21,10 @@ Check checkBoltCount, checkBoltEndFar, checkBoltEndNear, checkBoltSpacing, check
 // bolt_rules
 Check checkBoltEmbed, checkBoltThread, checkBoltOpening, checkBoltStud, checkBoltSteel, checkBoltStrap,
     checkBoltSplice;
+// bolt_nut_rules
+Check checkBoltRunOut, checkBoltMatch;
+// bolt_cast_rules
+Check checkBoltGap, checkBoltCover, checkBoltHook;
 // washer_rules
 Check checkWasherSheathing, checkWasherSill, checkWasherColumn, checkWasherWasher;
 // column_rules

@@ -56,6 +56,16 @@ std::string placeWords(const Job& job, const Finding& f) {
     return "bolt in the concrete";
   case R::BoltThread:
     return "thread above the sill";
+  case R::BoltRunOut:
+    return "thread under the nut";
+  case R::BoltGap:
+    return "beside " + other;
+  case R::BoltCover:
+    return "bolt to " + faceWords(f);
+  case R::BoltHook:
+    return "hook of the bolt";
+  case R::BoltMatch:
+    return "top of the bolt";
   case R::BoltStud:
     return "under lumber";
   case R::BoltSplice:
@@ -208,6 +218,10 @@ std::string sourceWords(const Job& job, const Finding& f) {
   std::string text = sourceText(row ? row->source : rule(f.rule).source);
   if (f.rule == R::BoltSpacing && f.variant == 1)
     text = words(Status::Plans);
+  if (f.rule == R::BoltHook && f.variant == 0) // which way it points is the trade's, how long it is the standard's
+    text = words(Status::CommonPractice);
+  if (f.rule == R::BoltHook && f.variant == 3)
+    text = words(Status::Geometry);
   for (const LimitOverride& change : job.limits->overrides)
     if (row && change.key == row->name)
       text.append("; changed for this job: ").append(change.reason);

@@ -30,8 +30,9 @@ std::vector<Id> sorted(std::vector<Id> ids) {
 
 // Rules that look for a way out on both sides: of two equal ways either may be offered.
 bool hasTwoWays(RuleId id) {
-  constexpr std::array rules{RuleId::StrapSteel, RuleId::StrapSeam,  RuleId::BoltSteel,    RuleId::BoltStrap,
-                             RuleId::BoltStud,   RuleId::BoltSplice, RuleId::WasherColumn, RuleId::BoltSpacing};
+  constexpr std::array rules{RuleId::StrapSteel,   RuleId::StrapSeam,     RuleId::BoltSteel,     RuleId::BoltStrap,
+                             RuleId::BoltStud,     RuleId::BoltSplice,    RuleId::BoltGap,       RuleId::BoltSpacing,
+                             RuleId::WasherColumn, RuleId::WasherWasher,  RuleId::ColumnOverlap};
   return std::find(rules.begin(), rules.end(), id) != rules.end();
 }
 

@@ -97,8 +97,11 @@ public:
       type.nails.first -= sometimes(2) ? whole(0, 4) : 0;
       type.hangerReach = {sixteenths(1, 16), sixteenths(16, 32)};
     }
-    for (BoltType& type : types.bolts)
+    for (BoltType& type : types.bolts) {
       type.length += off(4);
+      type.threadLength -= sometimes(2) ? whole(0, 3) : 0;
+      type.hookLeg += sometimes(2) ? off(1) : 0;
+    }
     for (WasherType& type : types.washers)
       type.along += sixteenths(0, 32);
   }

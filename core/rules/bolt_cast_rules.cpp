@@ -1,0 +1,139 @@
+// Bolts in their concrete: apart from each other, under enough of it, and with a hook that holds.
+#include <algorithm>
+#include <cmath>
+
+#include "core/geometry/clearance.h"
+#include "core/rules/concrete_cover.h"
+#include "core/rules/measure.h"
+#include "core/rules/subjects.h"
+#include "core/standards/cover.h"
+
+namespace sillwright {
+
+namespace {
+
+using Field = Correction::Field;
+
+Box3 hullOf(const AnchorBody& anchor) {
+  Box3 all = bounds(anchor.shank);
+  for (const Capsule& part : anchor.foot) {
+    const Box3 box = bounds(part);
+    all = {hull(all.s, box.s), hull(all.d, box.d), hull(all.z, box.z)};
+  }
+  return all;
+}
+
+// The bolt moves, not the rod that hangs on its column; of two bolts the younger.
+bool moves(const AnchorBody& a, const AnchorBody& b) { return a.isRod != b.isRod ? !a.isRod : b.id < a.id; }
+
+void checkApart(const WallLayout& layout, const ResolvedLimits& limits, const AnchorBody& mover, const AnchorBody& other,
+                Drafts& drafts) {
+  const double diameter = std::max(mover.diameter, other.diameter);
+  const double along = mover.station - other.station, across = mover.depth - other.depth;
+  const double apart = std::hypot(along, across);
+  const double least = limits[LimitKey::BoltGap] * diameter, torqued = limits[LimitKey::BoltGapTorqued] * diameter;
+  const bool fix = under(apart, least);
+  if (!fix && !under(apart, torqued))
+    return;
+  const double limit = fix ? least : torqued;
+  const Interval z = overlap({mover.bottom, mover.pour}, {other.bottom, other.pour});
+  if (z.empty())
+    return;
+  const Box3 region{betweenValues(mover.station, other.station), betweenValues(mover.depth, other.depth), z};
+  Draft& draft = report(drafts, layout, RuleId::BoltGap, fix ? Level::Fix : Level::Ask, {mover.id, other.id},
+                        {apart, limit, region});
+  if (mover.isRod)
+    return;
+  for (const double want : {torqued, least}) { // as far along as leaves that much between the axes
+    const double reach = std::sqrt(std::max(0.0, want * want - across * across));
+    const double by = along < 0 ? -reach - along : reach - along;
+    if (fix || want == torqued)
+      draft.corrections.push_back(move(mover.id, Field::Station, mover.station, by));
+  }
+}
+
+double hookReach(const AnchorBody& bolt) { return bolt.boltType->hookLeg - bolt.diameter / 2; }
+
+void reportHook(const WallLayout& layout, const AnchorBody& bolt, Level level, const Shortfall& shortfall,
+                Drafts& drafts) {
+  Draft& draft = report(drafts, layout, RuleId::BoltHook, level, {bolt.id}, shortfall);
+  if (bolt.bolt->hook != HookDirection::Inward)
+    draft.corrections.push_back({Field::Hook, bolt.id, 0});
+}
+
+// How far the hook comes out of the stem's faces or ends; nothing or less where it is inside.
+double outside(const WallLayout& layout, const Box3& hook) {
+  double most = std::max(layout.across.from - hook.d.from, hook.d.to - layout.across.to);
+  for (const Cover& cover : coversOf(layout, hook))
+    if (cover.face == CoverFace::Left || cover.face == CoverFace::Right)
+      most = std::max(most, -cover.measured);
+  return most;
+}
+
+} // namespace
+
+// ACI 318-19 Table 17.9.2(a): between the axes of cast-in anchors, by the larger diameter.
+void checkBoltGap(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
+  for (std::size_t i = 0; i < layout.anchors.size(); ++i)
+    for (std::size_t k = i + 1; k < layout.anchors.size(); ++k) {
+      const AnchorBody& a = layout.anchors[i];
+      const AnchorBody& b = layout.anchors[k];
+      if (moves(a, b))
+        checkApart(layout, limits, a, b, drafts);
+      else
+        checkApart(layout, limits, b, a, drafts);
+    }
+}
+
+void checkBoltCover(const WallLayout& layout, const ResolvedLimits&, Drafts& drafts) {
+  for (const AnchorBody& bolt : layout.anchors) {
+    if (bolt.isRod)
+      continue;
+    const int number = static_cast<int>(std::lround(bolt.diameter * 8)); // a bar of the same thickness
+    Box3 steel = hullOf(bolt);
+    steel.z.to = std::min(steel.z.to, bolt.pour);
+    for (const Cover& cover : coversOf(layout, steel)) {
+      const double limit =
+          requiredCover(cover.earth ? Exposure::CastAgainstEarth : Exposure::ExposedOrGround, number);
+      if (cover.face == CoverFace::Top || cover.face == CoverFace::FootingTop || !under(cover.measured, limit))
+        continue;
+      Draft& draft = report(drafts, layout, RuleId::BoltCover, Level::Ask, {bolt.id},
+                            {cover.measured, limit, cover.region, Wanted::AtLeast, Unit::Inch,
+                             static_cast<std::uint8_t>(cover.face)});
+      const double by = wayToMore(cover.face) * (limit - cover.measured);
+      if (fieldOf(cover.face) == Field::Station)
+        draft.corrections.push_back(move(bolt.id, Field::Station, bolt.station, by));
+      else if (fieldOf(cover.face) == Field::Depth)
+        draft.corrections.push_back(move(bolt.id, Field::Depth, bolt.depth, by));
+      else
+        draft.corrections.push_back(move(bolt.id, Field::Projection, bolt.bolt->projection, by));
+    }
+  }
+}
+
+// Variants: 0 not inward, 1 leg short, 2 leg long, 3 out of the concrete.
+void checkBoltHook(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
+  for (const AnchorBody& bolt : layout.anchors) {
+    if (bolt.isRod || bolt.boltType->end == BoltEnd::Headed || bolt.boltType->hookLeg <= 0 || bolt.foot.empty())
+      continue;
+    const Box3 hook = bounds(bolt.foot.front());
+    const double out = outside(layout, hook);
+    if (over(out, 0)) {
+      reportHook(layout, bolt, Level::Fix, {out, 0, hook, Wanted::AtMost, Unit::Inch, 3}, drafts);
+      continue;
+    }
+    if (bolt.bolt->hook != HookDirection::Inward)
+      reportHook(layout, bolt, Level::Watch, {1, 0, hook, Wanted::AtMost, Unit::Count, 0}, drafts);
+    const double least = limits[LimitKey::BoltHookLeast] * bolt.diameter;
+    const double most = limits[LimitKey::BoltHookMost] * bolt.diameter;
+    const double leg = hookReach(bolt);
+    if (under(leg, least))
+      report(drafts, layout, RuleId::BoltHook, Level::Watch, {bolt.id},
+             {leg, least, hook, Wanted::AtLeast, Unit::Inch, 1});
+    else if (over(leg, most))
+      report(drafts, layout, RuleId::BoltHook, Level::Watch, {bolt.id},
+             {leg, most, hook, Wanted::AtMost, Unit::Inch, 2});
+  }
+}
+
+} // namespace sillwright
