@@ -13,12 +13,14 @@ namespace sillwright {
 
 // One number for each rule of the rule book; the table is in rules/rule_book.
 enum class RuleId : std::uint8_t {
-  StrapEdge, StrapJoint, StrapPair, StrapLean, StrapLeanOpening, StrapColumn, StrapNailEdge, StrapSeam, StrapSteel,
+  StrapEdge, StrapJoint, StrapPair, StrapLean, StrapLeanOpening, StrapColumn, StrapNailEdge, StrapSeam, StrapNailDepth,
+  StrapSteel,
   StrapDepth, StrapBack, StrapHang, StrapMissing,
   BoltCount, BoltEndFar, BoltEndNear, BoltSpacing, BoltThird, BoltEmbed, BoltThread, BoltOpening, BoltStud, BoltSteel,
   BoltStrap, BoltSplice, BoltRunOut, BoltGap, BoltCover, BoltHook, BoltMatch,
   WasherSheathing, WasherSill, WasherColumn, WasherWasher,
   ColumnSill, ColumnOpening, ColumnOverlap,
+  PanelEnds, PanelSlender,
   BarCover, PourForm,
   Count
 };

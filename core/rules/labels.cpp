@@ -14,6 +14,8 @@ namespace {
 using R = RuleId;
 
 std::string comparison(const Job& job, const Finding& f) {
+  if (f.unit == Unit::Ratio)
+    return ratioWords(f.measured, f.limit) + " > " + numberWords(f.limit);
   if (f.unit == Unit::Count)
     return numberWords(f.measured) + (f.measured < f.limit ? " < " : " > ") + numberWords(f.limit);
   return measureWords(job, f.measured, f.limit) + (f.measured < f.limit ? " < " : " > ") + lengthWords(job, f.limit);
@@ -77,6 +79,10 @@ std::string measureName(RuleId rule) {
     return "LEAN";
   case R::StrapNailEdge:
     return "NAIL EDGE";
+  case R::StrapNailDepth:
+    return "NAIL DEPTH";
+  case R::PanelSlender:
+    return "HIGH BY LONG";
   case R::StrapDepth:
     return "BOTTOM";
   case R::StrapBack:
@@ -135,6 +141,8 @@ std::string label(const Job& job, const Finding& f) {
     return barLabel(job, f, "BAR");
   case R::BoltStrap:
     return barLabel(job, f, obstacleKind(job, f));
+  case R::PanelEnds:
+    return f.variant == 0 ? "NO COLUMN AT THE LEFT END" : "NO COLUMN AT THE RIGHT END";
   case R::StrapMissing:
     return f.variant == 0 ? "NO STRAP AT THE LEFT END" : "NO STRAP AT THE RIGHT END";
   case R::StrapDepth:

@@ -11,6 +11,8 @@ constexpr Source tallBolts{"IRC 2024 R403.1.6.1", Status::Published};
 constexpr Source washerEdge{"SDPWS 2021 4.3.6.4.3", Status::Published};
 constexpr Source borrowedSpacing{"borrowed: ACI 318-19 25.2.1", Status::Published};
 constexpr Source borrowedCover{"borrowed: ACI 318-19 Table 20.5.1.3.1", Status::Published};
+constexpr Source nailDepth{"NDS 2018 12.1.6.4", Status::Published};
+constexpr Source slender{"SDPWS 2021 4.3.3", Status::Published};
 constexpr Source anchorSpacing{"ACI 318-19 Table 17.9.2(a)", Status::Published};
 constexpr Source hookLeg{"ACI 318-19 17.6.3.2.2", Status::Published};
 constexpr Source nailEdge{"NDS commentary", Status::FromMemory};
@@ -25,6 +27,8 @@ constexpr std::array<LimitRow, static_cast<std::size_t>(K::Count)> table{{
     {K::StrapJoint, "strap.joint", R::StrapJoint, 0.125, "in", L::Fix, W::AtMost, practice},
     {K::StrapPair, "strap.pair", R::StrapPair, 0.125, "in", L::Fix, W::AtMost, practice},
     {K::StrapNailEdge, "strap.nail-edge", R::StrapNailEdge, 2.5, "d", L::Watch, W::AtLeast, nailEdge},
+    {K::StrapNailDepthLeast, "strap.nail-depth", R::StrapNailDepth, 6, "d", L::Fix, W::AtLeast, nailDepth},
+    {K::StrapNailDepthFull, "strap.nail-depth full", R::StrapNailDepth, 10, "d", L::Watch, W::AtLeast, nailDepth},
     {K::StrapSteelTarget, "strap.steel target", R::StrapSteel, 1, "in", L::Watch, W::AtLeast, borrowedSpacing},
     {K::StrapDepthTarget, "strap.depth target", R::StrapDepth, 3, "in", L::Watch, W::AtLeast, borrowedCover},
     {K::StrapBackTarget, "strap.back target", R::StrapBack, 1.5, "in", L::Watch, W::AtLeast, borrowedCover},
@@ -49,6 +53,8 @@ constexpr std::array<LimitRow, static_cast<std::size_t>(K::Count)> table{{
     {K::WasherSheathingFrom, "washer.sheathing over", R::WasherSheathing, 400, "plf", L::Fix, W::None, washerEdge},
     {K::WasherColumnTarget, "washer.column target", R::WasherColumn, 0.125, "in", L::Watch, W::AtLeast, practice},
     {K::ColumnOnSill, "column.sill", R::ColumnSill, 0, "in", L::Fix, W::AtMost, geometry},
+    {K::PanelSlenderFull, "panel.slender full", R::PanelSlender, 2, "ratio", L::Watch, W::AtMost, slender},
+    {K::PanelSlenderMost, "panel.slender", R::PanelSlender, 3.5, "ratio", L::Ask, W::AtMost, slender},
     {K::PourForm, "pour.form", R::PourForm, 0, "in", L::Fix, W::AtLeast, geometry},
 }};
 

@@ -18,6 +18,8 @@ enum class LimitKey : std::uint8_t {
   StrapJoint,
   StrapPair,
   StrapNailEdge,   // nail diameters
+  StrapNailDepthLeast, // nail diameters in the column
+  StrapNailDepthFull,
   StrapSteelTarget,
   StrapDepthTarget,
   StrapBackTarget,
@@ -42,6 +44,8 @@ enum class LimitKey : std::uint8_t {
   WasherSheathingFrom, // plf
   WasherColumnTarget,
   ColumnOnSill,
+  PanelSlenderFull, // height by length
+  PanelSlenderMost,
   PourForm,
   Count
 };

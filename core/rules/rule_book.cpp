@@ -21,6 +21,8 @@ constexpr Source plans{"", Status::Plans};
 constexpr Source sillBolts{"IRC 2024 R403.1.6", Status::Published};
 constexpr Source washerEdge{"SDPWS 2021 4.3.6.4.3", Status::Published};
 constexpr Source cover{"ACI 318-19 Table 20.5.1.3.1", Status::Published};
+constexpr Source nailDepth{"NDS 2018 12.1.6.4", Status::Published};
+constexpr Source slender{"SDPWS 2021 4.3.3", Status::Published};
 constexpr Source anchorSpacing{"ACI 318-19 Table 17.9.2(a)", Status::Published};
 constexpr Source hookLeg{"ACI 318-19 17.6.3.2.2", Status::Published};
 constexpr Source nuts{"ASME B18.2.2, B18.21.1", Status::Published};
@@ -29,6 +31,7 @@ constexpr Source nailEdge{"NDS commentary", Status::FromMemory};
 const std::vector<Level> fix{Level::Fix};
 const std::vector<Level> fixWatch{Level::Fix, Level::Watch};
 const std::vector<Level> fixAsk{Level::Fix, Level::Ask};
+const std::vector<Level> askWatch{Level::Ask, Level::Watch};
 const std::vector<Level> ask{Level::Ask};
 const std::vector<Level> watch{Level::Watch};
 
@@ -55,6 +58,8 @@ const std::vector<RuleRow>& table() {
        "nail to the nearest edge of its ply", watch, nailEdge, checkStrapNailEdge},
       {R::StrapSeam, "strap.seam", "strap", "No nail of a strap is on the seam between two plies.", "nails on a seam",
        ask, practice, checkStrapSeam},
+      {R::StrapNailDepth, "strap.nail-depth", "strap", "The nails of a strap reach deep enough into the column.",
+       "nail in the column, beyond plate and sheathing", fixWatch, nailDepth, checkStrapNailDepth},
       {R::StrapSteel, "strap.steel", "strap", "A strap does not touch the bars.",
        "clear distance from the strap to a bar", fixWatch, geometry, checkStrapSteel},
       {R::StrapDepth, "strap.depth", "strap", "The hook of a strap stays inside the concrete.",
@@ -114,6 +119,10 @@ const std::vector<RuleRow>& table() {
        "depth of the column inside the opening", fix, geometry, checkColumnOpening},
       {R::ColumnOverlap, "column.overlap", "column", "Columns do not overlap.",
        "column to column, less than zero: overlap", fix, geometry, checkColumnOverlap},
+      {R::PanelEnds, "panel.ends", "panel", "A shear panel has a column at each end.", "columns at the panel end", fix,
+       practice, checkPanelEnds},
+      {R::PanelSlender, "panel.slender", "panel", "A shear panel is not too high for its length.", "height by length",
+       askWatch, slender, checkPanelSlender},
       {R::BarCover, "bar.cover", "bar", "Bars have enough concrete over them.", "bar to the face of the concrete", fix,
        cover, checkBarCover},
       {R::PourForm, "pour.form", "pour", "The top of the form is nowhere under the pour line.",

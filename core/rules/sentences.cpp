@@ -88,6 +88,9 @@ std::string strapSentence(const Telling& t) {
     return numberWords(t.f.measured) + (t.f.measured == 1 ? " nail of " : " nails of ") + t.first() + " " +
            (t.f.measured == 1 ? "is" : "are") + " on the seam between two plies of " + t.second() +
            "; ask before nailing there";
+  case R::StrapNailDepth:
+    return "The nails of " + t.first() + " go " + t.measured() + " into " + t.second() + "; " +
+           (t.isFix() ? "at least " + t.limit() + " is asked for" : t.limit() + " gives them their full value");
   case R::StrapSteel:
     return touchesOr(t, t.bar());
   case R::StrapDepth:
@@ -223,6 +226,15 @@ std::string coverSentence(const Telling& t) {
   return bar + " is " + t.measured() + " from " + faceWords(t.f) + "; " + t.wanted();
 }
 
+std::string panelSentence(const Telling& t) {
+  if (t.f.rule == R::PanelEnds)
+    return std::string("The ") + (t.f.variant == 0 ? "left" : "right") + " end of " +
+           t.piece(0, "panel ", "the panel") + " has no column";
+  return t.piece(0, "Panel ", "The panel") + " is " + ratioWords(t.f.measured, t.f.limit) +
+         " times as high as it is long; more than " + numberWords(t.f.limit) +
+         (t.f.level == Level::Ask ? " is for the engineer" : " takes from its strength");
+}
+
 std::string formSentence(const Telling& t) {
   const std::string top = "The top of the form is " + t.measured();
   return t.f.measured < 0 ? top + " below the pour line" : top + " above the pour line; " + t.wanted();
@@ -237,6 +249,8 @@ std::string sentence(const Telling& t) {
     return washerSentence(t);
   if (t.f.rule <= R::ColumnOverlap)
     return columnSentence(t);
+  if (t.f.rule <= R::PanelSlender)
+    return panelSentence(t);
   return t.f.rule == R::BarCover ? coverSentence(t) : formSentence(t);
 }
 

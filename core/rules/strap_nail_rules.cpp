@@ -207,6 +207,29 @@ void checkStrapSeam(const WallLayout& layout, const ResolvedLimits&, Drafts& dra
   }
 }
 
+// A nail starts at the outer face of the plate; what is left of it behind plate and sheathing is in the column.
+void checkStrapNailDepth(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
+  for (const StrapBody& strap : layout.straps) {
+    const ColumnBody* column = columnOf(layout, strap);
+    const NailPattern& nails = strap.type->nails;
+    if (!column || strap.nails.empty() || nails.nailLength <= 0 || nails.nailDiameter <= 0)
+      continue;
+    const double tip = strap.plate.d.from + nails.nailLength;
+    const double depth = tip - column->box.d.from;
+    const double least = limits[LimitKey::StrapNailDepthLeast] * nails.nailDiameter;
+    const double full = limits[LimitKey::StrapNailDepthFull] * nails.nailDiameter;
+    const bool fix = under(depth, least);
+    if (!fix && !under(depth, full))
+      continue;
+    const double limit = fix ? least : full;
+    NailGroup all;
+    for (const NailBody& nail : strap.nails)
+      all.add(nail, nailRadius(strap), betweenValues(tip, column->box.d.from + limit));
+    report(drafts, layout, RuleId::StrapNailDepth, fix ? Level::Fix : Level::Watch, {strap.id, column->id},
+           {depth, limit, all.box});
+  }
+}
+
 void checkStrapLean(const WallLayout& layout, const ResolvedLimits&, Drafts& drafts) {
   for (const StrapBody& strap : layout.straps) {
     const ColumnBody* column = columnOf(layout, strap);

@@ -13,7 +13,7 @@ using Check = void(const WallLayout&, const ResolvedLimits&, Drafts&);
 // strap_rules
 Check checkStrapEdge, checkStrapJoint, checkStrapPair, checkStrapHang, checkStrapMissing;
 // strap_nail_rules
-Check checkStrapColumn, checkStrapNailEdge, checkStrapSeam, checkStrapLean, checkStrapLeanOpening;
+Check checkStrapColumn, checkStrapNailEdge, checkStrapSeam, checkStrapNailDepth, checkStrapLean, checkStrapLeanOpening;
 // strap_concrete_rules
 Check checkStrapSteel, checkStrapDepth, checkStrapBack;
 // bolt_sill_rules
@@ -29,6 +29,8 @@ Check checkBoltGap, checkBoltCover, checkBoltHook;
 Check checkWasherSheathing, checkWasherSill, checkWasherColumn, checkWasherWasher;
 // column_rules
 Check checkColumnSill, checkColumnOpening, checkColumnOverlap;
+// panel_rules
+Check checkPanelEnds, checkPanelSlender;
 // steel_rules
 Check checkBarCover, checkPourForm;
 

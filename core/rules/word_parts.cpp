@@ -39,6 +39,15 @@ std::string measureWords(const Job& job, double value, double limit) {
   return numberWords(tells ? rounded : value * scale) + (metric ? " mm" : "\"");
 }
 
+std::string ratioWords(double value, double limit) {
+  for (const double parts : {100.0, 1e4}) {
+    const double rounded = std::round(value * parts) / parts;
+    if (std::abs(rounded - limit) > tolerance::same)
+      return numberWords(rounded);
+  }
+  return numberWords(value);
+}
+
 std::string lengthWords(const Job& job, double value) {
   return printMeasure(value, job.units);
 }

@@ -12,6 +12,8 @@ namespace sillwright {
 std::string nameOf(const Job& job, const Finding& finding, std::size_t i);
 // 0.375, 2: as short as it can be written.
 std::string numberWords(double value);
+// A ratio to two places, finer where it would read like the limit it misses.
+std::string ratioWords(double value, double limit);
 // A length to the sixteenth, finer where it would read like the limit it misses.
 std::string measureWords(const Job& job, double value, double limit);
 std::string lengthWords(const Job& job, double value);

@@ -42,7 +42,12 @@ std::string placeWords(const Job& job, const Finding& f) {
   case R::StrapHang:
     return "hanger on the form board";
   case R::StrapMissing:
+  case R::PanelEnds:
     return f.variant == 0 ? "left end of the panel" : "right end of the panel";
+  case R::StrapNailDepth:
+    return "nails in " + other;
+  case R::PanelSlender:
+    return "middle of the panel";
   case R::BoltCount:
     return "piece of sill";
   case R::BoltEndFar:
@@ -91,7 +96,7 @@ std::string placeWords(const Job& job, const Finding& f) {
 }
 
 double stationOfRegion(const Finding& f) {
-  if (f.rule == R::StrapMissing)
+  if (f.rule == R::StrapMissing || f.rule == R::PanelEnds)
     return f.variant == 0 ? f.region.s.from : f.region.s.to;
   return f.region.s.middle();
 }
@@ -198,6 +203,12 @@ std::string adviceWords(const Finding& f) {
   switch (f.rule) {
   case R::StrapMissing:
     return "hang a strap there";
+  case R::PanelEnds:
+    return "put a column there";
+  case R::PanelSlender:
+    return "a longer panel";
+  case R::StrapNailDepth:
+    return "longer nails";
   case R::BoltCount:
     return f.variant == 1 ? "no one move clears it" : "add a bolt to the piece";
   case R::StrapColumn:

@@ -123,6 +123,26 @@ TEST(StrapColumn, fixesAStrapThatBelongsToNoColumn) {
   EXPECT_EQ(label(testing_support::jobOf(bare), finding), "NO COLUMN BEHIND IT");
 }
 
+// From the outer face of the plate at depth 0; the column's face is at 1/2. 6 d = 3/4, 10 d = 1 1/4 of a 1/8 nail: nails
+// of 1 1/4 and 1 3/4.
+TEST(StrapNailDepth, sixDiametersAtLeastAndTenForTheirFullValue) {
+  const auto nailed = [](double length) {
+    StrapWall bare = bareStrapWall();
+    bare.type.nails.nailLength = length;
+    bare.hang(100);
+    return found(bare, RuleId::StrapNailDepth);
+  };
+  const Interval rows{99.5 - sixteenth, 100.5 + sixteenth}, heights{5 - sixteenth, 20 + sixteenth};
+  EXPECT_TRUE(nailed(1.75 + sixteenth).empty());
+  EXPECT_TRUE(nailed(1.75).empty());
+  EXPECT_TRUE(isOnly(nailed(1.75 - sixteenth),
+                     {Level::Watch, {strap, column}, 1.25 - sixteenth, 1.25, {rows, {1.75 - sixteenth, 1.75}, heights}, {}}));
+  EXPECT_TRUE(isOnly(nailed(1.25), {Level::Watch, {strap, column}, 0.75, 1.25, {rows, {1.25, 1.75}, heights}, {}}));
+  EXPECT_TRUE(isOnly(nailed(1.25 - sixteenth),
+                     {Level::Fix, {strap, column}, 0.75 - sixteenth, 0.75, {rows, {1.25 - sixteenth, 1.25}, heights}, {}}));
+  EXPECT_TRUE(nailed(0).empty()); // not entered
+}
+
 // 2 1/2 diameters are 5/16. Right row at station + 1/2: 101 15/16 puts it 5/16 from 102 3/4.
 TEST(StrapNailEdge, watchesNailsNearTheRightEdge) {
   EXPECT_TRUE(onPost(101.9375 - sixteenth, RuleId::StrapNailEdge).empty());

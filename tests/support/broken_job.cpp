@@ -38,6 +38,8 @@ public:
       column.makeUp = {whole(1, 3), {2, 6}};
   }
   void operator()(Panel& panel) {
+    if (sometimes(4))
+      panel.to = panel.from + whole(18, 44);
     panel.sheathing = static_cast<Sheathing>(whole(0, 2));
     if (sometimes(4))
       panel.from += off(24);
@@ -95,6 +97,7 @@ public:
     for (StrapType& type : types.straps) {
       type.plateWidth += sixteenths(0, 8);
       type.nails.first -= sometimes(2) ? whole(0, 4) : 0;
+      type.nails.nailLength -= sometimes(2) ? sixteenths(16, 40) : 0;
       type.hangerReach = {sixteenths(1, 16), sixteenths(16, 32)};
     }
     for (BoltType& type : types.bolts) {

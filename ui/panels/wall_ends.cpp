@@ -16,7 +16,8 @@ std::optional<Level> worstOf(const Findings& findings, const WallEnd& end) {
     if (finding.pieces.empty())
       continue;
     const Id first = finding.pieces.front();
-    const bool missing = finding.rule == RuleId::StrapMissing && first == end.panel &&
+    const bool ofTheEnd = finding.rule == RuleId::StrapMissing || finding.rule == RuleId::PanelEnds;
+    const bool missing = ofTheEnd && first == end.panel &&
                          finding.variant == static_cast<std::uint8_t>(end.end == Side::Right);
     if (first && (missing || first == end.hardware || first == end.column) && (!worst || finding.level < *worst))
       worst = finding.level;
