@@ -50,6 +50,7 @@ void drawBreak(SectionPen& pen, double x0, double x1, double y, Ink ink) {
   const Polygon2 line{{x0 - 8, y},         {middle - 6, y}, {middle - 2, y - 6},
                       {middle + 2, y + 5}, {middle + 6, y}, {x1 + 8, y}};
   pen.drawing.polyline(line, ink, 0.8);
+  pen.lines.push_back({x0 - 8, y - 6, x1 + 8, y + 5});
 }
 
 // Concrete that goes on below the window ends in a break, not in an edge.

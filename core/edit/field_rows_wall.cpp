@@ -56,7 +56,7 @@ void addConcrete(Rows<WallLine>& rows, const FieldPlace& place) {
                          [](auto& wall) -> auto& { return wall.footing.width; }, sizesOrNone));
   rows.push_back(partRow(place, {"footingDepth", "footing depth", "", {}, {}, {}},
                          [](auto& wall) -> auto& { return wall.footing.depth; }, sizesOrNone));
-  rows.push_back(partRow(place, {"footingProjection", "footing out", "beyond the outside face", {}, {}, {}},
+  rows.push_back(partRow(place, {"footingProjection", "footing out", "past the outside face", {}, {}, {}},
                          [](auto& wall) -> auto& { return wall.footing.projection; }, offsets));
 }
 

@@ -100,6 +100,12 @@ void Session::show(Id wall) {
   wall_ = wall;
   Notice notice;
   notice.wall = true;
+  // What was chosen on another wall is not in view any more: no field of it may be set by mistake.
+  Selection kept = selection();
+  if (std::erase_if(kept, [wall](const PieceRef& ref) { return ref.wall != wall; }) > 0) {
+    history_.setSelection(std::move(kept));
+    notice.selection = true;
+  }
   tell(notice);
 }
 

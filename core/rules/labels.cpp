@@ -59,6 +59,8 @@ std::string overlapLabel(const Job& job, const Finding& f) {
   case R::BoltSplice:
     return "WASHER ON THE SPLICE";
   case R::WasherSill:
+    if (f.variant == 4)
+      return "NO SILL ON IT";
     return by(job, f, "WASHER OFF THE SILL");
   case R::ColumnSill:
     return by(job, f, f.variant == 1 ? "OVER A SPLICE" : "OFF THE SILL");

@@ -159,14 +159,19 @@ bool worsened(const Finding& old, const Finding& now) {
   return by > tolerance::same;
 }
 
-// Cured: gone or milder, nothing as bad has come, and the same rule is not further off on another side.
+// Getting worse there undoes the cure: the same rule on another side, or more nails off their wood.
+bool countsAgainst(const Finding& cured, const Finding& other) {
+  return other.rule == cured.rule || other.rule == RuleId::StrapColumn;
+}
+
+// Cured: gone or milder, nothing as bad has come, and nothing that counts against it is further off.
 bool cures(const Finding& finding, const Drafts& before, const Drafts& after) {
   return std::none_of(after.begin(), after.end(), [&](const Draft& now) {
     if (!asBad(now.finding, finding))
       return false;
     return sameMatter(now.finding, finding) || std::none_of(before.begin(), before.end(), [&](const Draft& old) {
              return sameMatter(old.finding, now.finding) && asBad(old.finding, now.finding) &&
-                    !(now.finding.rule == finding.rule && worsened(old.finding, now.finding));
+                    !(countsAgainst(finding, now.finding) && worsened(old.finding, now.finding));
            });
   });
 }

@@ -193,6 +193,8 @@ std::string washerSentence(const Telling& t) {
     return whose + " ends " + t.measured() + " short of the sheathed " + std::string(edges[t.f.variant % 2]) +
            " of the sill; " + t.wanted() + " under a panel this strong";
   case R::WasherSill:
+    if (t.f.variant == 4)
+      return t.first() + " stands where no sill lies on it";
     return whose + " hangs " + t.amount() + " over the " + std::string(edges[t.f.variant % 4]) + " of the sill";
   case R::WasherColumn:
     return t.isFix() ? whose + " is " + t.amount() + " under " + t.second()

@@ -71,6 +71,18 @@ void checkOnSill(const WallLayout& layout, const AnchorBody& bolt, Drafts& draft
   off(right, {{along.to, washer.s.to}, washer.d, washer.z}, Field::Station, bolt.station, -right, 3);
 }
 
+// A bolt that no sill lies on, on a wall that has sills; one in a doorway is bolt.opening's.
+void reportNoSill(const WallLayout& layout, const AnchorBody& bolt, Drafts& drafts) {
+  const bool inDoor = std::any_of(layout.wall->openings.begin(), layout.wall->openings.end(), [&](const Opening& o) {
+    return o.kind != OpeningKind::Window && Interval{o.from, o.to}.contains(bolt.station);
+  });
+  if (layout.sills.empty() || inDoor)
+    return;
+  const Box3& washer = *bolt.washerBox;
+  report(drafts, layout, RuleId::WasherSill, Level::Fix, {bolt.id},
+         {washer.s.length(), 0, washer, Wanted::AtMost, Unit::Inch, 4});
+}
+
 // The nut itself under the column is bolt.stud's.
 bool nutUnder(const AnchorBody& bolt, const Box3& column) {
   const auto hardware = boltHardware(bolt.diameter);
@@ -88,9 +100,14 @@ void checkWasherSheathing(const WallLayout& layout, const ResolvedLimits& limits
 }
 
 void checkWasherSill(const WallLayout& layout, const ResolvedLimits&, Drafts& drafts) {
-  for (const AnchorBody& bolt : layout.anchors)
-    if (hasWasher(bolt) && bolt.sillPiece)
+  for (const AnchorBody& bolt : layout.anchors) {
+    if (!hasWasher(bolt))
+      continue;
+    if (bolt.sillPiece)
       checkOnSill(layout, bolt, drafts);
+    else
+      reportNoSill(layout, bolt, drafts);
+  }
 }
 
 void checkWasherColumn(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {

@@ -78,7 +78,7 @@ std::string placeWords(const Job& job, const Finding& f) {
   case R::WasherSheathing:
     return f.variant == 0 ? "washer to the sheathed outside edge" : "washer to the sheathed inside edge";
   case R::WasherSill:
-    return "edge of the sill";
+    return f.variant == 4 ? "beyond the sill" : "edge of the sill";
   case R::WasherColumn:
     return "washer at " + other;
   case R::WasherWasher:
@@ -203,6 +203,8 @@ std::string adviceWords(const Finding& f) {
   switch (f.rule) {
   case R::StrapMissing:
     return "hang a strap there";
+  case R::WasherSill:
+    return f.variant == 4 ? "a longer sill, or move it onto one" : "no one move clears it";
   case R::PanelEnds:
     return "put a column there";
   case R::PanelSlender:

@@ -1,6 +1,7 @@
 #include <gtest/gtest.h>
 
 #include "core/rules/checker.h"
+#include "core/rules/correction.h"
 #include "core/rules/wording.h"
 #include "rules_wall.h"
 
@@ -38,6 +39,32 @@ TEST(Rules, DemoWallAsPlannedTouchesABar) {
   const auto fixes = labels(demo.job, Level::Fix);
   ASSERT_EQ(fixes.size(), 1u);
   EXPECT_TRUE(fixes[0].starts_with("FIX S1 · TOUCHES BAR V1 |")) << fixes[0];
+}
+
+// S1 on bar V1 and half off its post: clear of the bar to the right, all of its nails would be off. That is no cure.
+TEST(Rules, NoCureTakesMoreNailsOffTheColumn) {
+  const auto demo = wallWithStrapsAt(5.6875, 45, 242.875, 285.25);
+  const auto nailsOff = [&](const WallLine& wall) {
+    Job job = demo.job;
+    job.walls.replace(wall);
+    const auto checked = checkAll(job).front();
+    for (const Finding& finding : checked->findings)
+      if (finding.rule == RuleId::StrapColumn && finding.pieces[0] == demo.s1)
+        return finding.measured;
+    return 0.0;
+  };
+  const WallLine& wall = demo.job.walls[0];
+  ASSERT_EQ(nailsOff(wall), 8);
+  bool touches = false;
+  const auto found = checkAll(demo.job).front();
+  for (const Finding& finding : found->findings)
+    if (finding.rule == RuleId::StrapSteel && finding.pieces[0] == demo.s1) {
+      touches = touches || finding.level == Level::Fix;
+      if (finding.correction) {
+        EXPECT_LE(nailsOff(corrected(wall, *finding.correction)), 8);
+      }
+    }
+  EXPECT_TRUE(touches);
 }
 
 TEST(Rules, UpdatesOnlyWhatChanged) {

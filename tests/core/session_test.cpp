@@ -154,6 +154,17 @@ TEST(Session, savedMeansTheVersionThatWasSaved) {
   EXPECT_FALSE(session.wall());
 }
 
+TEST(Session, ShowingAnotherWallLetsGoOfWhatWasChosenOnTheOne) {
+  const Job job = *addOutline(newJob(), std::vector<Point2>{{0, 0}, {240, 0}, {240, 200}, {0, 200}}, WallLine{});
+  Session session(job);
+  const Id first = job.walls[0].id, second = job.walls[1].id;
+  session.show(first);
+  session.select({{first, {}}});
+  session.show(second);
+  EXPECT_EQ(session.wall(), second);
+  EXPECT_TRUE(session.selection().empty());
+}
+
 TEST(Session, listenersHearWhatChanged) {
   const Shed s = shed();
   Session session(s.job);

@@ -182,5 +182,23 @@ TEST(WasherRules, WashersDoNotOverlap) {
   EXPECT_TRUE(silent(stepped, R::WasherWasher));
 }
 
+// The sill ends at 60; the bolt at 80 has none on it. In a doorway that is another rule's.
+TEST(WasherRules, ABoltBeyondTheSillIsFound) {
+  BareWall bare = bareWall();
+  bare.wall.sills[0].to = 60;
+  const Id bolt = addBolt(bare, 80);
+  const Findings found = findingsOf(bare, R::WasherSill);
+  ASSERT_EQ(found.size(), 1u);
+  EXPECT_EQ(found[0].pieces, std::vector<Id>{bolt});
+  EXPECT_EQ(found[0].measured, 3); // the whole washer
+  EXPECT_EQ(found[0].variant, 4);
+  EXPECT_EQ(found[0].region.s, (Interval{78.5, 81.5}));
+  addOpening(bare, OpeningKind::Door, 70, 90);
+  EXPECT_TRUE(silent(bare, R::WasherSill));
+  bare.wall.openings.clear();
+  bare.wall.sills.clear(); // a wall without any sill yet
+  EXPECT_TRUE(silent(bare, R::WasherSill));
+}
+
 } // namespace
 } // namespace sillwright

@@ -242,6 +242,19 @@ TEST_F(WindowTest, SavingFailsAloudAndLosesNothing) {
   EXPECT_EQ(strap().station, 80);
 }
 
+TEST_F(WindowTest, UndoWorksWhileTheKeyboardIsInTheCard) {
+  bench.session().select({strapRef()});
+  auto* field = qobject_cast<QLineEdit*>(window.card().editorOf("station"));
+  ASSERT_NE(field, nullptr);
+  field->setFocus();
+  field->selectAll();
+  QTest::keyClicks(field, QStringLiteral("5'-3\""));
+  QTest::keyClick(field, Qt::Key_Return);
+  ASSERT_EQ(strap().station, 63);
+  QTest::keyClick(field, Qt::Key_Z, Qt::ControlModifier);
+  EXPECT_EQ(strap().station, 60);
+}
+
 TEST_F(WindowTest, ADragOverNothingIsARubberBand) {
   bench.session().select({});
   const QPoint piece = strapAt();

@@ -4,6 +4,7 @@
 #include <QComboBox>
 #include <QGridLayout>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLineEdit>
 #include <QShortcut>
 #include <QVBoxLayout>
@@ -197,6 +198,7 @@ QWidget* Card::makeEditor(const Field& field) {
       if (line->isModified())
         send(key, line->text());
     });
+    line->installEventFilter(this);
     editor = line;
   }
   editor->setFont(uiFont(13, field.key == "station"));
@@ -206,6 +208,19 @@ QWidget* Card::makeEditor(const Field& field) {
   editor->setFixedHeight(23);
   editor->setFixedWidth(field.kind == FieldKind::Choice ? 200 : 108);
   return editor;
+}
+
+// A field that was not typed in leaves undo and redo to the job.
+bool Card::eventFilter(QObject* watched, QEvent* event) {
+  const auto* line = qobject_cast<QLineEdit*>(watched);
+  if (line && !line->isModified() && event->type() == QEvent::ShortcutOverride) {
+    const auto* key = static_cast<QKeyEvent*>(event);
+    if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
+      event->ignore();
+      return true;
+    }
+  }
+  return QScrollArea::eventFilter(watched, event);
 }
 
 void Card::fill(Row& row, const Field& field) {

@@ -32,6 +32,9 @@ public:
   // What is said at a field that was not understood; empty where all is well.
   QString errorAt(const std::string& key) const;
 
+protected:
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
   struct Row {
     Field field;

@@ -57,7 +57,7 @@ struct Cell {
 
 // The second line of a cell; a long one on two lines, smaller only where that does not do.
 void drawSecond(Drawing& page, const std::string& words, Point2 at, double room) {
-  constexpr double least = 6.4, step = 0.4;
+  constexpr double least = 4.8, step = 0.4;
   double size = 9;
   if (textWidth(words, size) <= room) {
     page.text(at, words, Ink::Text, plain(size));
@@ -83,6 +83,10 @@ void drawCell(Drawing& page, const Cell& cell, double x0, double x1, double y0) 
   drawSecond(page, cell.second, {x0 + 6, y0 + 50}, room);
 }
 
+std::string jobNote(const TitleBlock& title) {
+  return title.address.empty() || title.note.empty() ? title.address + title.note : title.address + " · " + title.note;
+}
+
 std::string revisionWords(const Job& job) {
   return job.revisions->empty() ? "first issue" : std::to_string(job.revisions->back().number);
 }
@@ -93,7 +97,7 @@ void drawTitleBlock(Draft& draft, const PageFrame& frame, const Job& job, const 
   const double y0 = frame.frame.y1 - titleBlockHeight;
   page.line({frame.frame.x0, y0}, {frame.frame.x1, y0}, Ink::Text, 1.5);
   const std::array<Cell, 9> cells{{
-      {"JOB", "obra", job.title.job, job.title.note, 1.75},
+      {"JOB", "obra", job.title.job, jobNote(job.title), 1.75},
       {"SHOWS", "muestra", draft.subject, draft.note, 1.6},
       {"SCALE", "escala", draft.scale.empty() ? "as noted" : draft.scale, "cuts as noted", 1.1},
       {"PAPER", "papel", std::string(options.paper.title), "print at 100 %", 1.3},
