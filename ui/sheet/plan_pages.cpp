@@ -44,8 +44,8 @@ void addSchedulePages(std::vector<Draft>& drafts, const Table& table, std::size_
     Draft draft;
     draft.title = "WALL-END SCHEDULE";
     draft.subject = "all walls";
-    draft.note = "wall ends, continued";
-    const Bounds content = drawHead(draft, frame, "continued");
+    draft.note = from > 0 ? "wall ends, continued" : "wall ends";
+    const Bounds content = drawHead(draft, frame, from > 0 ? "continued" : "what stands at each end of the panels");
     const std::size_t fit = std::max<std::size_t>(1, rowsThatFit(content.y1 - content.y0));
     double x = content.x0;
     const double width = std::min(content.x1 - content.x0, tableWidth(table) * 1.1);

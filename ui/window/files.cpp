@@ -148,15 +148,17 @@ void Files::offerCopy() {
     return removeCopy();
   const QString when = QLocale().toString(QFileInfo(copyPath(path_)).lastModified(), QLocale::ShortFormat);
   QMessageBox box(QMessageBox::Question, tr("Sillwright"),
-                  tr("%1 was not saved last time. Work on it was kept at %2.").arg(shortName(), when),
+                  tr("%1 was not saved last time. Work on it was kept at %2. Leaving it throws it away.")
+                      .arg(shortName(), when),
                   QMessageBox::NoButton, &window_);
   QPushButton* take = box.addButton(tr("Take it up"), QMessageBox::AcceptRole);
   box.addButton(tr("Leave it"), QMessageBox::RejectRole);
   box.setDefaultButton(take);
   box.exec();
-  if (box.clickedButton() == take)
-    bench_.session().apply(std::move(*kept), tr("Take up unsaved work").toStdString());
-  removeCopy();
+  if (box.clickedButton() != take)
+    return removeCopy();
+  bench_.session().apply(std::move(*kept), tr("Take up unsaved work").toStdString());
+  copied_ = bench_.session().history().now().serial; // the copy stays until this is saved
 }
 
 // ---- save -------------------------------------------------------------------------------------------------------

@@ -8,6 +8,8 @@
 #include <QStyle>
 #include <QVBoxLayout>
 
+#include <algorithm>
+
 #include "ui/paint/painter.h"
 #include "ui/panels/look.h"
 
@@ -58,7 +60,8 @@ QString FormDialog::reading() const { return words_->text(); }
 void FormDialog::readAgain() {
   const FormReading reading = read_ ? read_(typed()) : FormReading{};
   words_->setText(reading.words);
-  words_->setProperty("wrong", !reading.good);
+  const bool anything = std::any_of(lines_.begin(), lines_.end(), [](const QLineEdit* line) { return !line->text().isEmpty(); });
+  words_->setProperty("wrong", !reading.good && anything); // a form that is not filled in yet is not wrong
   words_->style()->unpolish(words_);
   words_->style()->polish(words_);
   take_->setEnabled(reading.good);
