@@ -10,7 +10,7 @@ namespace sillwright::sheet {
 namespace {
 
 constexpr double margin = 24;
-constexpr double titleBlockHeight = 58;
+constexpr double titleBlockHeight = 62;
 constexpr double cautionsHeight = 42;
 constexpr double inset = 8;
 
@@ -55,20 +55,24 @@ struct Cell {
   double share = 1; // of the width
 };
 
-// The second line of a cell; a long one on two lines, smaller only where that does not do.
+// The second line of a cell; a long one on two lines or three, smaller only where that does not do.
 void drawSecond(Drawing& page, const std::string& words, Point2 at, double room) {
-  constexpr double least = 4.8, step = 0.4;
+  constexpr double readable = 6.4, step = 0.3;
   double size = 9;
   if (textWidth(words, size) <= room) {
     page.text(at, words, Ink::Text, plain(size));
     return;
   }
   std::vector<std::string> lines = wrapped(words, size = smallSize, room);
-  while (size > least && lines.size() > 2)
+  while (size > readable && lines.size() > 2)
     lines = wrapped(words, size -= step, room);
-  double y = at.y - 5;
-  for (std::size_t i = 0; i < lines.size(); ++i, y += size * 1.1)
-    page.text({at.x, y}, lines[i], Ink::Text, plain(std::min(size, size * room / std::max(room, textWidth(lines[i], size)))));
+  while (size > step && lines.size() > 3)
+    lines = wrapped(words, size -= step, room);
+  double y = at.y - (lines.size() > 2 ? 7 : 5);
+  for (const std::string& line : lines) {
+    page.text({at.x, y}, line, Ink::Text, plain(size * std::min(1.0, room / textWidth(line, size))));
+    y += size * 1.1;
+  }
 }
 
 void drawCell(Drawing& page, const Cell& cell, double x0, double x1, double y0) {
