@@ -204,7 +204,7 @@ std::string adviceWords(const Finding& f) {
   case R::StrapMissing:
     return "hang a strap there";
   case R::WasherSill:
-    return f.variant == 4 ? "a longer sill, or move it onto one" : "no one move clears it";
+    return f.variant == 4 ? "a longer sill, or move it onto one" : "no move found that clears it";
   case R::PanelEnds:
     return "put a column there";
   case R::PanelSlender:
@@ -212,9 +212,9 @@ std::string adviceWords(const Finding& f) {
   case R::StrapNailDepth:
     return "longer nails";
   case R::BoltCount:
-    return f.variant == 1 ? "no one move clears it" : "add a bolt to the piece";
+    return f.variant == 1 ? "no move found that clears it" : "add a bolt to the piece";
   case R::StrapColumn:
-    return f.variant == 1 ? "put a column there, or choose the strap's" : "no one move clears it";
+    return f.variant == 1 ? "put a column there, or choose the strap's" : "no move found that clears it";
   case R::StrapHang:
   case R::PourForm:
     return "change the form";
@@ -222,7 +222,7 @@ std::string adviceWords(const Finding& f) {
   case R::StrapBack:
     return "another strap, or more concrete";
   default:
-    return "no one move clears it";
+    return "no move found that clears it";
   }
 }
 
