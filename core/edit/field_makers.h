@@ -59,6 +59,23 @@ FieldRow<Item> lengthRow(const FieldPlace& place, Field field, double Item::*mem
       [=](Item& item, double value) { item.*member = value; }, allowed, measure);
 }
 
+// A length that may be left out: the empty text.
+template <class Item>
+FieldRow<Item> optionalLengthRow(const FieldPlace& place, Field field, std::optional<double> Item::*member,
+                                 Allowed allowed = offsets) {
+  FieldRow<Item> row = measuredRow<Item>(
+      place, std::move(field), [=](const Item& item) { return (item.*member).value_or(0); },
+      [=](Item& item, double value) { item.*member = value; }, allowed, true);
+  row.text = [=, text = row.text](const Item& item) { return item.*member ? text(item) : std::string(); };
+  row.set = [=, set = row.set](Item& item, std::string_view typed) -> std::string {
+    if (!typed.empty())
+      return set(item, typed);
+    (item.*member).reset();
+    return {};
+  };
+  return row;
+}
+
 inline Allowed between(double from, double to, const char* wrong) {
   return {from - tolerance::same, to + tolerance::same, wrong, wrong};
 }

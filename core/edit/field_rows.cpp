@@ -64,6 +64,7 @@ std::vector<FieldRow<Bolt>> rowsOf(const FieldPlace& place, const Bolt&) {
                      {"left", HookDirection::Left},
                      {"right", HookDirection::Right}}),
           typeRow("washer", "washer", &Bolt::washer, place.job->types->washers, true),
+          lengthRow(place, {"washerShift", "washer slid", "in its slot, + in or right", {}, {}, {}}, &Bolt::washerShift),
           toggleRow<Bolt>(
               "cutWasher", "cut washer", [](const Bolt& bolt) { return bolt.cutWasher; },
               [](Bolt& bolt, bool on) { bolt.cutWasher = on; }),
@@ -86,7 +87,8 @@ std::vector<FieldRow<Rod>> rowsOf(const FieldPlace& place, const Rod&) {
 
 std::vector<FieldRow<GradeShot>> rowsOf(const FieldPlace& place, const GradeShot&) {
   return {markRow<GradeShot>(place), stationRow(place, &GradeShot::station),
-          lengthRow(place, {"reading", "reading", "above the pour line", {}, {}, {}}, &GradeShot::reading)};
+          lengthRow(place, {"reading", "reading", "above the pour line", {}, {}, {}}, &GradeShot::reading),
+          optionalLengthRow(place, {"formWidth", "form width", "as taped", {}, {}, {}}, &GradeShot::width, sizes)};
 }
 
 } // namespace sillwright

@@ -137,16 +137,17 @@ FieldRow<Panel> endMarkRow(const FieldPlace& place, const char* key, const char*
   return choiceRow(key, title, member, std::move(named));
 }
 
-FieldRow<Panel> unitShearRow() {
-  const auto text = [](const Panel& panel) {
-    if (!panel.unitShear)
+// plf, from the plans; empty where they say nothing.
+FieldRow<Panel> loadRow(const char* key, const char* title, std::optional<double> Panel::*member) {
+  const auto text = [member](const Panel& panel) {
+    if (!(panel.*member))
       return std::string();
     char buffer[32];
-    return std::string(buffer, std::to_chars(buffer, buffer + sizeof buffer, *panel.unitShear).ptr);
+    return std::string(buffer, std::to_chars(buffer, buffer + sizeof buffer, *(panel.*member)).ptr);
   };
-  const auto set = [](Panel& panel, std::string_view typed) -> std::string {
+  const auto set = [member](Panel& panel, std::string_view typed) -> std::string {
     if (typed.empty()) {
-      panel.unitShear.reset();
+      (panel.*member).reset();
       return {};
     }
     double value = 0;
@@ -155,10 +156,10 @@ FieldRow<Panel> unitShearRow() {
       return "expected a number, or nothing";
     if (value < 0 || value > 100000)
       return "must be from 0 to 100000 plf";
-    panel.unitShear = value;
+    panel.*member = value;
     return {};
   };
-  return {{"unitShear", "unit shear", "plf, from the plans", FieldKind::Number, {}, {}}, text, set};
+  return {{key, title, "plf, from the plans", FieldKind::Number, {}, {}}, text, set};
 }
 
 } // namespace
@@ -167,7 +168,10 @@ std::vector<FieldRow<Panel>> rowsOf(const FieldPlace& place, const Panel&) {
   Rows<Panel> rows{markRow<Panel>(place)};
   addStretch(rows, place, insideWall(place));
   rows.push_back(lengthRow(place, {"height", "height", "", {}, {}, {}}, &Panel::height, sizes));
-  rows.push_back(unitShearRow());
+  rows.push_back(loadRow("unitShear", "nominal shear", &Panel::unitShear));
+  rows.push_back(loadRow("designShear", "shear to carry", &Panel::designShear));
+  rows.push_back(loadRow("deadLoad", "dead load", &Panel::deadLoad));
+  rows.push_back(optionalLengthRow(place, {"lever", "hold-downs apart", "on the plans", {}, {}, {}}, &Panel::lever, sizes));
   rows.push_back(choiceRow(
       "sheathing", "sheathing", &Panel::sheathing,
       {{"outside", Sheathing::Outside}, {"inside", Sheathing::Inside}, {"both", Sheathing::Both}}));

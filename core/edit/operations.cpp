@@ -150,6 +150,7 @@ void removeFrom(WallLine& wall, std::set<Id>& gone) {
     if (gone.contains(rod.column))
       gone.insert(rod.id);
   forEachList(wall, [&](auto& list) { std::erase_if(list, [&](const auto& item) { return gone.contains(item.id); }); });
+  std::erase_if(wall.readings, [&](const Reading& reading) { return gone.contains(reading.piece); });
   for (Strap& strap : wall.straps)
     if (gone.contains(strap.column))
       strap.column = {};
@@ -164,8 +165,12 @@ void removeWall(Job& job, Id id, std::set<Id>& gone) {
   const Id ends[] = {wall->startCorner, wall->endCorner};
   job.walls.remove(id);
   for (const Id corner : ends)
-    if (job.walls.atCorner(corner).empty() && findCorner(job, corner))
+    if (job.walls.atCorner(corner).empty() && findCorner(job, corner)) {
       job.corners.edit([&](auto& list) { std::erase_if(list, [&](const Corner& c) { return c.id == corner; }); });
+      const auto ofIt = [&](const Diagonal& d) { return d.from == corner || d.to == corner; };
+      if (std::any_of(job.diagonals->begin(), job.diagonals->end(), ofIt))
+        job.diagonals.edit([&](auto& list) { std::erase_if(list, ofIt); });
+    }
 }
 
 } // namespace
@@ -234,9 +239,6 @@ Job removePieces(const Job& job, std::span<const PieceRef> pieces) {
   }
   for (const Id wall : walls)
     next = withWall(next, wall, [&](WallLine& line) { removeFrom(line, gone); });
-  const auto ofGone = [&](const Reading& reading) { return gone.contains(reading.piece); };
-  if (std::any_of(next.readings->begin(), next.readings->end(), ofGone))
-    next.readings.edit([&](auto& list) { std::erase_if(list, ofGone); });
   return next;
 }
 

@@ -39,6 +39,7 @@ std::string lastWallMark(const Job& job) {
 
 WallLine withoutPieces(WallLine wall) {
   forEachList(wall, [](auto& list) { list.clear(); });
+  wall.readings.clear();
   return wall;
 }
 

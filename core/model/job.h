@@ -44,15 +44,30 @@ struct LimitOverride {
   bool operator==(const LimitOverride&) const = default;
 };
 
+// How far what a rule finds may count in this job at most; None: it is not looked at. Never without a reason.
+enum class RuleCounts : std::uint8_t { Ask, Watch, None };
+struct RuleOverride {
+  std::string rule; // "strap.seam"
+  RuleCounts counts = RuleCounts::Watch;
+  std::string reason;
+  std::string who;
+  std::string date; // YYYY-MM-DD
+  std::string extra;
+  bool operator==(const RuleOverride&) const = default;
+};
+
 struct JobLimits {
   int storeys = 1;
   std::string seismicCategory;     // "D1"; empty: not said
   bool plateWashers = true;        // the job's options call for plate washers
+  bool topBar = false;             // … for a horizontal bar near the top of the concrete
+  bool openingBars = false;        // … for an upright bar beside each opening
   std::optional<double> planBoltSpacing; // in, from the plans
   double sillOverhang = 0;         // sill off the concrete allowed by the plans
   double sheathingThickness = 0.5; // between column and strap plate
   double concreteStrength = 2500;  // psi
   std::vector<LimitOverride> overrides;
+  std::vector<RuleOverride> rules;
   std::string extra;
   bool operator==(const JobLimits&) const = default;
 };
@@ -85,20 +100,14 @@ struct Underlay {
   bool operator==(const Underlay&) const = default;
 };
 
-// What was measured on a piece as set in the form. Everything optional was not measured.
-struct Reading {
-  Id piece;
-  std::optional<double> along;      // station
-  std::optional<double> inOut;      // depth
-  std::optional<double> pourOffset; // joint line above the pour line
-  std::optional<double> plumb;      // out of plumb over gauge, + to the right
-  double gauge = 24;
-  std::optional<double> projection;
-  bool set = false; // ticked as set
-  std::string who;
-  std::string when; // YYYY-MM-DD
+// The distance between two corners as taped on the forms, outside face to outside face.
+struct Diagonal {
+  Id id;
+  Id from; // corners
+  Id to;
+  double measured = 0;
   std::string extra;
-  bool operator==(const Reading&) const = default;
+  bool operator==(const Diagonal&) const = default;
 };
 
 struct Job;
@@ -165,7 +174,7 @@ struct Job {
   Shared<std::vector<Corner>> corners; // rising ids
   WallList walls;
   std::optional<Underlay> underlay;
-  Shared<std::vector<Reading>> readings;
+  Shared<std::vector<Diagonal>> diagonals;
   Shared<std::vector<Revision>> revisions;
   std::uint32_t nextId = 1; // greater than every id ever given in this job
   std::string extra;

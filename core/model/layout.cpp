@@ -171,12 +171,20 @@ std::vector<StudBody> studBodies(const WallLayout& layout) {
   return studs;
 }
 
+double leanOf(const WallLine& wall, Id piece) {
+  for (const Reading& reading : wall.readings)
+    if (reading.piece == piece && reading.plumb && reading.gauge > 0)
+      return *reading.plumb / reading.gauge;
+  return 0;
+}
+
 StrapBody strapBody(const Strap& strap, const StrapType& type, const WallLayout& layout) {
   StrapBody body;
   body.id = strap.id;
   body.strap = &strap;
   body.type = &type;
   body.joint = pourAt(layout, strap.station) + strap.heightOffset;
+  body.lean = leanOf(*layout.wall, strap.id);
   const Interval along = around(strap.station, type.plateWidth);
   const double outside = type.profile.empty() ? 0.0 : type.profile.front().d - type.plateThickness / 2;
   body.plate = {along, {outside, outside + type.plateThickness}, {body.joint, body.joint + type.exposedLength}};
@@ -214,7 +222,10 @@ void addStack(AnchorBody& body, const WallLayout& layout) {
   if (!body.washer)
     return;
   const double on = body.sillPiece ? layout.sills[*body.sillPiece].box.z.to : body.pour;
-  body.washerBox = Box3{around(body.station, body.washer->along), around(body.depth, body.washer->across),
+  const double shift = body.bolt ? body.bolt->washerShift : 0;
+  const bool alongWall = body.washer->slot && body.washer->slot->direction == SlotDirection::Along;
+  body.washerBox = Box3{around(body.station + (alongWall ? shift : 0), body.washer->along),
+                        around(body.depth + (alongWall ? 0 : shift), body.washer->across),
                         {on, on + body.washer->thickness}};
 }
 
@@ -268,6 +279,7 @@ std::optional<AnchorBody> rodBody(const Rod& rod, const RodType& type, const Wal
   body.pour = pourAt(layout, *station);
   body.top = body.pour + rod.projection;
   body.embedment = type.embedment;
+  body.lean = leanOf(*layout.wall, rod.id);
   body.bottom = body.pour - type.embedment - type.footThickness;
   const double r = type.diameter / 2;
   body.shank = {{*station, rod.depth, body.bottom + r}, {*station, rod.depth, body.top - r}, r};

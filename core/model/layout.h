@@ -60,7 +60,7 @@ struct StrapBody {
   Ribbon embedded;   // profile in wall heights
   std::vector<NailBody> nails;
   Interval depthOfHook; // z range of the embedded part
-  double lean = 0;      // out of plumb, in an inch of height, + to the right going up; planned straps are plumb
+  double lean = 0;      // out of plumb in an inch of height as measured, + to the right going up; 0 until somebody has
   std::optional<std::size_t> column; // index into columns
 };
 
@@ -79,6 +79,7 @@ struct AnchorBody {
   double top = 0;        // height of the upper end
   double bottom = 0;     // lowest point of the steel
   double embedment = 0;  // pour line to the lowest point
+  double lean = 0;       // as of a strap; rods only
   Capsule shank;
   std::vector<Capsule> foot; // hook, or head and foot plate as a short stout capsule
   const WasherType* washer = nullptr;

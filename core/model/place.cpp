@@ -51,6 +51,24 @@ std::optional<Neighbour> neighbourAt(const Job& job, const WallLine& wall, bool 
   return std::nullopt;
 }
 
+// Told once: by the first wall that starts at the diagonal's first corner.
+std::vector<TapedDiagonal> diagonalsFrom(const Job& job, const WallLine& wall) {
+  std::vector<TapedDiagonal> taped;
+  for (const Diagonal& diagonal : *job.diagonals) {
+    const Corner* from = findCorner(job, diagonal.from);
+    const Corner* to = findCorner(job, diagonal.to);
+    if (diagonal.from != wall.startCorner || !from || !to)
+      continue;
+    for (const Id id : job.walls.atCorner(wall.startCorner))
+      if (job.walls.find(id)->startCorner == wall.startCorner) {
+        if (id == wall.id)
+          taped.push_back({diagonal.to, std::hypot(to->at.x - from->at.x, to->at.y - from->at.y), diagonal.measured});
+        break;
+      }
+  }
+  return taped;
+}
+
 } // namespace
 
 WallPlace placeOf(const Job& job, const WallLine& wall) {
@@ -64,6 +82,7 @@ WallPlace placeOf(const Job& job, const WallLine& wall) {
   place.length = wallLength(job, wall);
   place.atStart = neighbourAt(job, wall, true);
   place.atEnd = neighbourAt(job, wall, false);
+  place.diagonals = diagonalsFrom(job, wall);
   return place;
 }
 

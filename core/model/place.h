@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "core/model/job.h"
 
@@ -18,12 +19,21 @@ struct Neighbour {
   bool operator==(const Neighbour&) const = default;
 };
 
+// The taped distance from the corner where a wall starts to another corner, beside that of the plan.
+struct TapedDiagonal {
+  Id to; // corner
+  double planned = 0;
+  double measured = 0;
+  bool operator==(const TapedDiagonal&) const = default;
+};
+
 struct WallPlace {
   Point2 from; // plan
   Point2 to;
   double length = 0;
   std::optional<Neighbour> atStart;
   std::optional<Neighbour> atEnd;
+  std::vector<TapedDiagonal> diagonals{}; // from its start corner, told by the first wall that starts there
   bool operator==(const WallPlace&) const = default;
 };
 

@@ -102,6 +102,9 @@ struct Panel {
   double to = 0;
   double height = 96;
   std::optional<double> unitShear; // nominal unit shear capacity, plf, from the plans
+  std::optional<double> designShear; // unit shear the panel has to carry, allowable stress level, plf, from the plans
+  std::optional<double> deadLoad;    // on the panel, as reduced for uplift, plf, from the plans
+  std::optional<double> lever;       // between its two hold-downs on the plans, in
   Sheathing sheathing = Sheathing::Outside;
   std::string leftMark;  // plan's wall-end mark at each end; empty: the plan calls for nothing
   std::string rightMark;
@@ -131,6 +134,7 @@ struct Bolt {
   HookDirection hook = HookDirection::Inward;
   Id washer;             // may be empty
   bool cutWasher = true; // a cut washer between plate washer and nut
+  double washerShift = 0; // of the plate washer's middle from the bolt, along its slot: + inward or right
   std::string extra;
   bool operator==(const Bolt&) const = default;
 };
@@ -172,8 +176,25 @@ struct GradeShot {
   std::string mark;
   double station = 0;
   double reading = 0; // height above the planned pour line
+  std::optional<double> width; // between the form boards there, as taped
   std::string extra;
   bool operator==(const GradeShot&) const = default;
+};
+
+// What was measured on a piece as set in the form. Everything optional was not measured.
+struct Reading {
+  Id piece; // of the same wall
+  std::optional<double> along;      // station
+  std::optional<double> inOut;      // depth
+  std::optional<double> pourOffset; // joint line above the pour line
+  std::optional<double> plumb;      // out of plumb over gauge, + to the right
+  double gauge = 24;
+  std::optional<double> projection;
+  bool set = false; // ticked as set
+  std::string who;
+  std::string when; // YYYY-MM-DD
+  std::string extra;
+  bool operator==(const Reading&) const = default;
 };
 
 struct WallLine {
@@ -203,6 +224,7 @@ struct WallLine {
   std::vector<Rod> rods;
   std::vector<Bar> bars;
   std::vector<GradeShot> shots;
+  std::vector<Reading> readings;
   std::string extra;
   bool operator==(const WallLine&) const = default;
 };

@@ -52,8 +52,16 @@ std::set<Id> perhapsChanged(const Job& before, const Job& after) {
     if (const WallLine* wall = after.walls.find(id))
       addAtCorners(after.walls, *wall, ids);
   });
+  if (!before.diagonals.same(after.diagonals))
+    for (const Job* job : {&before, &after})
+      for (const Diagonal& diagonal : *job->diagonals)
+        for (const Id id : after.walls.atCorner(diagonal.from))
+          ids.insert(id);
   if (before.corners.same(after.corners))
     return ids;
+  for (const Diagonal& diagonal : *after.diagonals)
+    for (const Id id : after.walls.atCorner(diagonal.from))
+      ids.insert(id);
   for (const Id corner : movedCorners(*before.corners, *after.corners))
     for (const Id id : after.walls.atCorner(corner))
       addAtCorners(after.walls, *after.walls.find(id), ids);

@@ -20,7 +20,7 @@ std::string_view tradeName(Refers refers) {
   case Refers::ToWasherType: return "a washer type of this job";
   case Refers::ToCorner: return "a corner of this job";
   case Refers::ToOwnColumn: return "a column of this wall";
-  case Refers::ToPiece: return "a piece of this job";
+  case Refers::ToOwnPiece: return "a piece of this wall";
   }
   return "";
 }
@@ -34,7 +34,7 @@ bool answers(const KnownIds::Known& known, Refers refers, Id wall) {
   case Refers::ToWasherType: return known.kind == Kind::WasherType;
   case Refers::ToCorner: return known.kind == Kind::Corner;
   case Refers::ToOwnColumn: return known.kind == Kind::Column && known.wall == wall;
-  case Refers::ToPiece: return known.kind == Kind::Column || known.kind == Kind::OtherPiece;
+  case Refers::ToOwnPiece: return (known.kind == Kind::Column || known.kind == Kind::OtherPiece) && known.wall == wall;
   }
   return false;
 }

@@ -21,7 +21,7 @@ bool isDay(std::string_view date); // YYYY-MM-DD, one that exists
 
 // What every id of a job stands for.
 struct KnownIds {
-  enum class Kind { StrapType, BoltType, RodType, WasherType, Corner, Mark, Wall, Column, OtherPiece };
+  enum class Kind { StrapType, BoltType, RodType, WasherType, Corner, Mark, Wall, Column, OtherPiece, Other };
   struct Known {
     Kind kind;
     Id wall; // of a piece

@@ -19,6 +19,8 @@ namespace sillwright {
 // Whether an optional field is left out.
 inline bool isNothing(const std::string& text) { return text.empty(); }
 inline bool isNothing(Id id) { return !id; }
+inline bool isNothing(bool value) { return !value; }
+inline bool isNothing(double value) { return value == 0; }
 template <class T> bool isNothing(const std::vector<T>& list) { return list.empty(); }
 template <class T> bool isNothing(const std::optional<T>& value) { return !value; }
 template <class T> bool isNothing(const Shared<T>& value) { return isNothing(*value); }

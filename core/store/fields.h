@@ -25,7 +25,7 @@ inline constexpr Range sizeOrNone{0, 1200};
 inline constexpr Range offset{-1200, 1200};
 
 // What an id refers to. OwnColumn: a column of the same wall.
-enum class Refers { ToStrapType, ToBoltType, ToRodType, ToWasherType, ToCorner, ToOwnColumn, ToPiece };
+enum class Refers { ToStrapType, ToBoltType, ToRodType, ToWasherType, ToCorner, ToOwnColumn, ToOwnPiece };
 
 // YYYY-MM-DD, a day that exists.
 struct Date {};

@@ -4,6 +4,7 @@
 
 #include "core/model/lookup.h"
 #include "core/rules/limits.h"
+#include "core/rules/rule_book.h"
 #include "core/store/field_checker.h"
 #include "core/store/job_json.h"
 
@@ -25,6 +26,7 @@ public:
     list(job_.types->washers, types.field("washers"), Kind::WasherType);
     list(*job_.marks, root_.field("marks"), Kind::Mark);
     list(*job_.corners, root_.field("corners"), Kind::Corner);
+    list(*job_.diagonals, root_.field("diagonals"), Kind::Other);
     marks();
     const FilePlace walls = root_.field("walls");
     for (std::size_t i = 0; i < job_.walls.size(); ++i)
@@ -92,6 +94,24 @@ void checkOverrides(const JobLimits& limits, const FilePlace& at, Problems& prob
   }
 }
 
+void checkRuleOverrides(const JobLimits& limits, const FilePlace& at, Problems& problems) {
+  for (std::size_t i = 0; i < limits.rules.size() && !problems; ++i) {
+    const std::string& name = limits.rules[i].rule;
+    problems.require(ruleByName(name).has_value(), at.item(i).field("rule"),
+                     [&] { return "\"" + name + "\" is not a rule of the rule book"; });
+    const auto same = [&](const RuleOverride& other) { return other.rule == name; };
+    const auto before = limits.rules.begin() + static_cast<std::ptrdiff_t>(i);
+    problems.require(std::none_of(limits.rules.begin(), before, same), at.item(i).field("rule"),
+                     [&] { return "\"" + name + "\" is there twice"; });
+  }
+}
+
+void checkDiagonals(const Job& job, const FilePlace& at, Problems& problems) {
+  for (std::size_t i = 0; i < job.diagonals->size() && !problems; ++i)
+    problems.require((*job.diagonals)[i].from != (*job.diagonals)[i].to, at.item(i).field("to"),
+                     "is the corner where it begins");
+}
+
 void checkJobAt(const Job& job, const FilePlace& root, bool revision, Problems& problems);
 
 void checkRevisions(const Job& job, const FilePlace& at, bool revision, Problems& problems) {
@@ -113,6 +133,8 @@ void checkJobAt(const Job& job, const FilePlace& root, bool revision, Problems& 
   checkCorners(job, root.field("corners"), problems);
   const FilePlace limits = root.field("limits");
   checkOverrides(*job.limits, limits.field("overrides"), problems);
+  checkRuleOverrides(*job.limits, limits.field("rules"), problems);
+  checkDiagonals(job, root.field("diagonals"), problems);
   const FilePlace walls = root.field("walls");
   for (std::size_t i = 0; i < job.walls.size() && !problems; ++i) {
     const FilePlace at = walls.item(i);

@@ -33,15 +33,27 @@ template <class F> void describe(F& f, Of<LimitOverride> auto& change) {
   f.extra(change.extra);
 }
 
+template <class F> void describe(F& f, Of<RuleOverride> auto& change) {
+  f("rule", change.rule, NotEmpty{});
+  f("counts", change.counts);
+  f("reason", change.reason, NotEmpty{});
+  f.optional("who", change.who);
+  f.optional("date", change.date, Date{});
+  f.extra(change.extra);
+}
+
 template <class F> void describe(F& f, Of<JobLimits> auto& limits) {
   f("storeys", limits.storeys, Whole{1, 6});
   f.optional("seismicCategory", limits.seismicCategory);
   f("plateWashers", limits.plateWashers);
+  f.optional("topBar", limits.topBar);
+  f.optional("openingBars", limits.openingBars);
   f.optional("planBoltSpacing", limits.planBoltSpacing, size);
   f("sillOverhang", limits.sillOverhang, sizeOrNone);
   f("sheathingThickness", limits.sheathingThickness, sizeOrNone);
   f("concreteStrength", limits.concreteStrength, Range{500, 20000});
   f.optional("overrides", limits.overrides);
+  f.optional("rules", limits.rules);
   f.extra(limits.extra);
 }
 template <> inline constexpr bool overLines<JobLimits> = true;
@@ -70,18 +82,12 @@ template <class F> void describe(F& f, Of<Underlay> auto& underlay) {
   f.extra(underlay.extra);
 }
 
-template <class F> void describe(F& f, Of<Reading> auto& reading) {
-  f("piece", reading.piece, Refers::ToPiece);
-  f.optional("along", reading.along, anyLength);
-  f.optional("inOut", reading.inOut, offset);
-  f.optional("pourOffset", reading.pourOffset, offset);
-  f.optional("plumb", reading.plumb, offset);
-  f("gauge", reading.gauge, size);
-  f.optional("projection", reading.projection, offset);
-  f("set", reading.set);
-  f.optional("who", reading.who);
-  f.optional("when", reading.when, Date{});
-  f.extra(reading.extra);
+template <class F> void describe(F& f, Of<Diagonal> auto& diagonal) {
+  f("id", diagonal.id);
+  f("from", diagonal.from, Refers::ToCorner);
+  f("to", diagonal.to, Refers::ToCorner);
+  f("measured", diagonal.measured, positiveLength);
+  f.extra(diagonal.extra);
 }
 
 template <class F> void describe(F& f, Of<Revision> auto& revision) {
@@ -103,7 +109,7 @@ template <class F> void describe(F& f, Of<Job> auto& job) {
   f("corners", job.corners);
   f("walls", job.walls);
   f.optional("underlay", job.underlay);
-  f.optional("readings", job.readings);
+  f.optional("diagonals", job.diagonals);
   f.optional("revisions", job.revisions);
   f("nextId", job.nextId);
   f.extra(job.extra);

@@ -76,6 +76,9 @@ template <class F> void describe(F& f, Of<Panel> auto& panel) {
   f("to", panel.to);
   f("height", panel.height, size);
   f.optional("unitShear", panel.unitShear, Range{0, 100000});
+  f.optional("designShear", panel.designShear, Range{0, 100000});
+  f.optional("deadLoad", panel.deadLoad, Range{0, 100000});
+  f.optional("lever", panel.lever, positiveLength);
   f("sheathing", panel.sheathing);
   f.optional("leftMark", panel.leftMark, KnownMark{});
   f.optional("rightMark", panel.rightMark, KnownMark{});
@@ -102,6 +105,7 @@ template <class F> void describe(F& f, Of<Bolt> auto& bolt) {
   f("hook", bolt.hook);
   f.optional("washer", bolt.washer, Refers::ToWasherType);
   f("cutWasher", bolt.cutWasher);
+  f.optional("washerShift", bolt.washerShift, offset);
   f.extra(bolt.extra);
 }
 
@@ -132,7 +136,22 @@ template <class F> void describe(F& f, Of<GradeShot> auto& shot) {
   f("mark", shot.mark);
   f("station", shot.station);
   f("reading", shot.reading, offset);
+  f.optional("width", shot.width, size);
   f.extra(shot.extra);
+}
+
+template <class F> void describe(F& f, Of<Reading> auto& reading) {
+  f("piece", reading.piece, Refers::ToOwnPiece);
+  f.optional("along", reading.along, anyLength);
+  f.optional("inOut", reading.inOut, offset);
+  f.optional("pourOffset", reading.pourOffset, offset);
+  f.optional("plumb", reading.plumb, offset);
+  f("gauge", reading.gauge, size);
+  f.optional("projection", reading.projection, offset);
+  f("set", reading.set);
+  f.optional("who", reading.who);
+  f.optional("when", reading.when, Date{});
+  f.extra(reading.extra);
 }
 
 template <class F> void describe(F& f, Of<WallLine> auto& wall) {
@@ -162,6 +181,7 @@ template <class F> void describe(F& f, Of<WallLine> auto& wall) {
   f.optional("rods", wall.rods);
   f.optional("bars", wall.bars);
   f.optional("shots", wall.shots);
+  f.optional("readings", wall.readings);
   f.extra(wall.extra);
 }
 template <> inline constexpr bool overLines<WallLine> = true;

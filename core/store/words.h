@@ -6,6 +6,7 @@
 
 #include "core/base/length.h"
 #include "core/model/hardware.h"
+#include "core/model/job.h"
 #include "core/model/wall.h"
 
 namespace sillwright {
@@ -22,6 +23,7 @@ template <> inline constexpr std::array<std::string_view, 3> fileWords<OpeningKi
 template <> inline constexpr std::array<std::string_view, 3> fileWords<ColumnRole>{"king", "trimmer", "post"};
 template <> inline constexpr std::array<std::string_view, 3> fileWords<Sheathing>{"outside", "inside", "both"};
 template <> inline constexpr std::array<std::string_view, 4> fileWords<HookDirection>{"inward", "outward", "left", "right"};
+template <> inline constexpr std::array<std::string_view, 3> fileWords<RuleCounts>{"ask", "watch", "none"};
 template <> inline constexpr std::array<std::string_view, 2> fileWords<BarRun>{"upright", "along"};
 
 } // namespace sillwright

@@ -79,7 +79,7 @@ const Field* fieldOf(const std::vector<Field>& fields, std::string_view key) {
 std::string otherValue(const Field& field) {
   static const std::map<std::string, std::string> special{
       {"splices", "10'-0\", 11'-6\""}, {"nominal", "2x8"}, {"makeUp", "2-2x8"}, {"studSize", "2x4"},
-      {"unitShear", "350.5"},
+      {"unitShear", "350.5"}, {"designShear", "210"}, {"deadLoad", "95"},
       {"from", "1'-0\""},          {"to", "20'-9\""},  {"width", "2'-6\""}, {"stem", "30\""},    {"head", "70\""},
       {"plannedTo", "3'-1\""},     {"foundTo", "3'-1\""}, {"plannedBottom", "-30\""}, {"foundBottom", "-30\""},
       {"plannedTop", "-1\""},      {"foundTop", "-1\""},  {"plannedStation", "1'-2\""}, {"foundStation", "1'-2\""},
@@ -118,9 +118,9 @@ TEST(Fields, everyFieldOfEveryKindIsThere) {
   EXPECT_EQ(keys(s.window), (Keys{"mark", "kind", "from", "to", "width", "sill", "head", "header"}));
   EXPECT_EQ(keys(s.post), (Keys{"mark", "station", "makeUp", "role", "leeway"}));
   EXPECT_EQ(keys(s.panel),
-            (Keys{"mark", "from", "to", "height", "unitShear", "sheathing", "leftMark", "rightMark"}));
+            (Keys{"mark", "from", "to", "height", "unitShear", "designShear", "deadLoad", "lever", "sheathing", "leftMark", "rightMark"}));
   EXPECT_EQ(keys(s.strapLeft), (Keys{"mark", "station", "fromColumn", "joint", "type", "column"}));
-  EXPECT_EQ(keys(s.bolt), (Keys{"mark", "station", "depth", "projection", "hook", "washer", "cutWasher", "type"}));
+  EXPECT_EQ(keys(s.bolt), (Keys{"mark", "station", "depth", "projection", "hook", "washer", "washerShift", "cutWasher", "type"}));
   EXPECT_EQ(keys(s.rod), (Keys{"mark", "column", "side", "offset", "depth", "projection", "type"}));
   EXPECT_EQ(keys(s.upright),
             (Keys{"mark", "size", "run", "plannedStation", "plannedDepth", "plannedBottom", "plannedTop",
@@ -129,7 +129,7 @@ TEST(Fields, everyFieldOfEveryKindIsThere) {
   EXPECT_EQ(keys(s.along), (Keys{"mark", "size", "run", "plannedStation", "plannedTo", "plannedDepth", "plannedHeight",
                                  "plannedRunIn", "plannedRise", "foundStation", "foundTo", "foundDepth", "foundHeight",
                                  "foundRunIn", "foundRise"}));
-  EXPECT_EQ(keys(s.shot), (Keys{"mark", "station", "reading"}));
+  EXPECT_EQ(keys(s.shot), (Keys{"mark", "station", "reading", "formWidth"}));
   EXPECT_EQ(keys({}), (Keys{"mark", "title", "kind", "thickness", "stem", "footingWidth", "footingDepth",
                             "footingProjection", "formOutside", "formInside", "formTop", "inset", "height", "start",
                             "end", "studs", "studSpacing", "studFrom", "studFirst", "studSize"}));

@@ -149,11 +149,13 @@ TEST(Operations, removingTakesAlongWhatCannotStandWithout) {
   Shed s = shed();
   Reading reading;
   reading.piece = s.rod;
-  s.job.readings = Shared<std::vector<Reading>>({reading});
+  WallLine measured = *s.job.walls.find(s.wall);
+  measured.readings.push_back(reading);
+  s.job.walls.replace(measured);
   const PieceRef post[] = {in(s, s.post)};
   const Job without = removePieces(s.job, post);
   EXPECT_FALSE(findPiece(without, in(s, s.rod)));
-  EXPECT_TRUE(without.readings->empty());
+  EXPECT_TRUE(without.walls.find(s.wall)->readings.empty());
   EXPECT_FALSE(pieceOf<Strap>(without, s.wall, s.strapLeft).column);
   EXPECT_EQ(pieceOf<Strap>(without, s.wall, s.strapRight).column, s.kingLeft);
 }

@@ -124,7 +124,7 @@ private:
     const char* endMark = plan_.rods ? "HD2" : "HD1";
     for (const Interval panel : plan_.panels)
       wall_.panels.push_back({takeId(job_), mark("P", marks_.panel), panel.from, panel.to, wall_.wallHeight,
-                              plan_.unitShear, Sheathing::Outside, endMark, endMark, ""});
+                              plan_.unitShear, {}, {}, {}, Sheathing::Outside, endMark, endMark, ""});
   }
 
   void holdDowns() {
@@ -180,7 +180,7 @@ private:
   void bolt(double s) {
     const double projection = plan_.sill.thickness >= 3 ? 4 : 3;
     wall_.bolts.push_back({takeId(job_), mark("B", marks_.bolt), hardware_.bolt, s, 2.4375, projection,
-                           HookDirection::Inward, hardware_.washer, true, ""});
+                           HookDirection::Inward, hardware_.washer, true, 0, ""});
   }
 
   void bolts() {

@@ -65,7 +65,21 @@ private:
   double length_;
 };
 
-WallLine mirrored(WallLine wall, double length) {
+bool slotAlongWall(const HardwareTypes& types, const Bolt& bolt) {
+  const WasherType* washer = findWasherType(types, bolt.washer);
+  return washer && washer->slot && washer->slot->direction == SlotDirection::Along;
+}
+
+WallLine mirrored(WallLine wall, double length, const HardwareTypes& types) {
+  for (Bolt& bolt : wall.bolts)
+    if (slotAlongWall(types, bolt))
+      bolt.washerShift = -bolt.washerShift;
+  for (Reading& reading : wall.readings) {
+    if (reading.along)
+      *reading.along = length - *reading.along;
+    if (reading.plumb)
+      *reading.plumb = -*reading.plumb;
+  }
   std::swap(wall.startCorner, wall.endCorner);
   std::swap(wall.startFraming, wall.endFraming);
   if (wall.studs)
@@ -93,7 +107,7 @@ Job mirrored(const Job& job) {
   });
   std::vector<WallLine> walls;
   for (std::size_t i = 0; i < job.walls.size(); ++i)
-    walls.push_back(mirrored(job.walls[i], wallLength(job, job.walls[i])));
+    walls.push_back(mirrored(job.walls[i], wallLength(job, job.walls[i]), *job.types));
   other.walls = WallList(std::move(walls));
   return other;
 }
