@@ -173,6 +173,18 @@ TEST_F(WindowTest, APieceOfTheShelfIsDroppedWhereThePointerIs) {
   EXPECT_EQ(wall().straps.size(), 1u);
 }
 
+TEST_F(WindowTest, APullOnTheShelfBesideItsPiecesCarriesNothing) {
+  bool started = false;
+  window.shelf().setStartDrag([&](QWidget&, std::unique_ptr<QMimeData>, const QPixmap&) { started = true; });
+  QWidget* sheet = window.shelf().widget();
+  const QPoint beside{2, sheet->height() - 2};
+  ASSERT_EQ(sheet->childAt(beside), nullptr);
+  QTest::mousePress(sheet, Qt::LeftButton, {}, beside);
+  QTest::mouseMove(sheet, beside + QPoint{60, -40});
+  QTest::mouseRelease(sheet, Qt::LeftButton, {}, beside + QPoint{60, -40});
+  EXPECT_FALSE(started);
+}
+
 TEST_F(WindowTest, EnterOnTheShelfPutsAPieceInTheMiddle) {
   const std::string key = "strap:" + std::to_string(bench.job().types->straps.front().id.value);
   QTest::keyClick(window.shelf().itemButton(key), Qt::Key_Return);

@@ -1,5 +1,7 @@
 #include "ui/panels/shelf.h"
 
+#include <algorithm>
+
 #include <QApplication>
 #include <QDrag>
 #include <QKeyEvent>
@@ -237,7 +239,11 @@ void Shelf::drag(Item& item) {
 }
 
 bool Shelf::eventFilter(QObject* watched, QEvent* event) {
-  auto* item = static_cast<Item*>(watched);
+  // The area watches its sheet, too: only what is pressed on a piece is the start of a drag.
+  const auto found = std::find(buttons_.begin(), buttons_.end(), watched);
+  if (found == buttons_.end())
+    return QScrollArea::eventFilter(watched, event);
+  Item* item = *found;
   if (event->type() == QEvent::MouseButtonPress) {
     const auto* mouse = static_cast<QMouseEvent*>(event);
     pressed_ = mouse->button() == Qt::LeftButton;
