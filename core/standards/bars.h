@@ -2,6 +2,9 @@
 #pragma once
 
 #include <optional>
+#include <span>
+
+#include "core/standards/source.h"
 
 namespace sillwright {
 
@@ -11,6 +14,9 @@ struct BarSize {
   double weight = 0.668;
 };
 
+inline constexpr Source barSource{"ASTM A615", Status::Published};
+
+std::span<const BarSize> barSizes();
 std::optional<BarSize> barSize(int number); // nothing outside 3 … 8
 
 } // namespace sillwright

@@ -1,17 +1,32 @@
 #include "core/standards/cover.h"
 
+#include <array>
+
 namespace sillwright {
 
+namespace {
+
+using E = Exposure;
+
+// For each exposure the smaller bars first.
+constexpr std::array<CoverRow, 4> table{
+    {{E::CastAgainstEarth, "cast against earth", 3, 8, 3},
+     {E::ExposedOrGround, "exposed to weather or in contact with ground", 3, 5, 1.5},
+     {E::ExposedOrGround, "exposed to weather or in contact with ground", 6, 8, 2},
+     {E::Sheltered, "walls not exposed", 3, 8, 0.75}}};
+
+} // namespace
+
+std::span<const CoverRow> coverTable() {
+  return table;
+}
+
 double requiredCover(Exposure exposure, int barNumber) {
-  switch (exposure) {
-  case Exposure::CastAgainstEarth:
-    return 3;
-  case Exposure::ExposedOrGround:
-    return barNumber >= 6 ? 2 : 1.5;
-  case Exposure::Sheltered:
-    return 0.75;
-  }
-  return 3;
+  double cover = 0;
+  for (const CoverRow& row : table)
+    if (row.exposure == exposure && (cover == 0 || barNumber >= row.smallest))
+      cover = row.cover;
+  return cover;
 }
 
 } // namespace sillwright

@@ -1,11 +1,29 @@
 // Concrete cover over steel, ACI 318-19 Table 20.5.1.3.1, in inches.
 #pragma once
 
+#include <span>
+
+#include "core/standards/source.h"
+
 namespace sillwright {
 
 enum class Exposure { CastAgainstEarth, ExposedOrGround, Sheltered };
 
-// barNumber 3 … 8. Sheltered is the row for walls not exposed to weather or ground.
+// One line of the table: the cover of bars No. smallest to largest (of those this program knows, 3 … 8).
+struct CoverRow {
+  Exposure exposure = Exposure::CastAgainstEarth;
+  std::string_view name;
+  int smallest = 3;
+  int largest = 8;
+  double cover = 3;
+};
+
+inline constexpr Source coverSource{"ACI 318-19 Table 20.5.1.3.1", Status::Published};
+
+std::span<const CoverRow> coverTable();
+
+// barNumber 3 … 8. Sheltered is the row for walls not exposed to weather or ground. Numbers beyond the table take the
+// row next to them.
 double requiredCover(Exposure exposure, int barNumber);
 
 } // namespace sillwright

@@ -6,18 +6,19 @@ namespace sillwright {
 
 namespace {
 
-constexpr std::array<BoltHardware, 5> hardwareTable{{{0.500, 0.448, 0.7500, 0.132, 1.375, 13},
-                                                     {0.625, 0.559, 0.9375, 0.160, 1.750, 11},
-                                                     {0.750, 0.665, 1.1250, 0.177, 2.000, 10},
-                                                     {0.875, 0.776, 1.3125, 0, 0, 9},
-                                                     {1.000, 0.887, 1.5000, 0, 0, 8}}};
+using S = Status;
 
-// The 3d nail is from memory.
-constexpr std::array<NailSize, 5> nailTable{{{"3d common", 0.080, 1.25},
-                                             {"6d common", 0.113, 2},
-                                             {"8d common", 0.131, 2.5},
-                                             {"10d common", 0.148, 3},
-                                             {"16d common", 0.162, 3.5}}};
+constexpr std::array<BoltHardware, 5> hardwareTable{{{0.500, 0.448, 0.427, 0.7500, 0.132, 1.375, 13, S::Published},
+                                                     {0.625, 0.559, 0.535, 0.9375, 0.160, 1.750, 11, S::Published},
+                                                     {0.750, 0.665, 0.617, 1.1250, 0.177, 2.000, 10, S::Published},
+                                                     {0.875, 0.776, 0.724, 1.3125, 0, 0, 9, S::FromMemory},
+                                                     {1.000, 0.887, 0.831, 1.5000, 0, 0, 8, S::FromMemory}}};
+
+constexpr std::array<NailSize, 5> nailTable{{{"3d common", 0.080, 1.25, S::FromMemory},
+                                             {"6d common", 0.113, 2, S::Published},
+                                             {"8d common", 0.131, 2.5, S::Published},
+                                             {"10d common", 0.148, 3, S::Published},
+                                             {"16d common", 0.162, 3.5, S::Published}}};
 
 } // namespace
 
@@ -28,8 +29,12 @@ std::optional<BoltHardware> boltHardware(double diameter) {
   return std::nullopt;
 }
 
-std::span<const BoltHardware> boltHardwareTable() { return hardwareTable; }
+std::span<const BoltHardware> boltHardwareTable() {
+  return hardwareTable;
+}
 
-std::span<const NailSize> commonNails() { return nailTable; }
+std::span<const NailSize> commonNails() {
+  return nailTable;
+}
 
 } // namespace sillwright

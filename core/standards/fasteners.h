@@ -5,15 +5,25 @@
 #include <span>
 #include <string_view>
 
+#include "core/standards/source.h"
+
 namespace sillwright {
 
+inline constexpr Source nutSource{"ASME B18.2.2", Status::Published};
+inline constexpr Source nutAcrossFlatsSource{"ASME B18.2.2", Status::FromMemory};
+inline constexpr Source cutWasherSource{"ASME B18.21.1", Status::Published};
+inline constexpr std::string_view threadDocument = "ASME B1.1"; // how sure: by row
+inline constexpr std::string_view nailDocument = "ASTM F1667, NDS 2018 Table L4";
+
 struct BoltHardware {
-  double diameter = 0;        // nominal
-  double nutThickness = 0;    // largest; hex nut, ASME B18.2.2
-  double nutAcrossFlats = 0;  // nominal; ASME B18.2.2, from memory
-  double cutWasherThickness = 0;       // largest; type A wide, ASME B18.21.1; 0 where not tabulated here
+  double diameter = 0;                 // nominal
+  double nutThickness = 0;             // hex nut, largest
+  double nutThicknessLeast = 0;        // hex nut, smallest
+  double nutAcrossFlats = 0;           // nominal
+  double cutWasherThickness = 0;       // type A wide, largest; 0 where not tabulated here
   double cutWasherOutsideDiameter = 0; // same
-  double threadsPerInch = 0;           // UNC, ASME B1.1 (7/8 and 1 from memory)
+  double threadsPerInch = 0;           // UNC
+  Status threads = Status::Published;  // of threadsPerInch
 };
 
 // Exact nominal diameter (1/2, 5/8, 3/4, 7/8, 1); nothing for any other.
@@ -24,7 +34,8 @@ struct NailSize {
   std::string_view name; // "10d common"
   double diameter = 0;
   double length = 0;
+  Status status = Status::Published;
 };
-std::span<const NailSize> commonNails(); // ASTM F1667 / NDS Table L4
+std::span<const NailSize> commonNails();
 
 } // namespace sillwright

@@ -13,7 +13,6 @@ struct DressedSize {
   double inches;
 };
 
-// PS 20.
 constexpr std::array<DressedSize, 7> dressedTable{
     {{2, 1.5}, {3, 2.5}, {4, 3.5}, {6, 5.5}, {8, 7.25}, {10, 9.25}, {12, 11.25}}};
 constexpr std::array<int, 7> sizes{2, 3, 4, 6, 8, 10, 12};
@@ -50,12 +49,20 @@ std::optional<double> dressed(int nominal) {
   return std::nullopt;
 }
 
-std::span<const int> nominalSizes() { return sizes; }
+std::span<const int> nominalSizes() {
+  return sizes;
+}
 
-double dressedThickness(Nominal size) { return dressedOrZero(size.thickness); }
-double dressedWidth(Nominal size) { return dressedOrZero(size.width); }
+double dressedThickness(Nominal size) {
+  return dressedOrZero(size.thickness);
+}
+double dressedWidth(Nominal size) {
+  return dressedOrZero(size.width);
+}
 
-std::string print(Nominal size) { return std::to_string(size.thickness) + "x" + std::to_string(size.width); }
+std::string print(Nominal size) {
+  return std::to_string(size.thickness) + "x" + std::to_string(size.width);
+}
 
 std::optional<Nominal> parseNominal(std::string_view written) {
   for (const std::string_view by : {"x", "X", "×"}) {

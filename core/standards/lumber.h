@@ -6,6 +6,8 @@
 #include <string>
 #include <string_view>
 
+#include "core/standards/source.h"
+
 namespace sillwright {
 
 // Nominal inches, thickness first: {3, 6} is a 3x6.
@@ -14,6 +16,8 @@ struct Nominal {
   int width = 6;
   bool operator==(const Nominal&) const = default;
 };
+
+inline constexpr Source lumberSource{"PS 20", Status::Published};
 
 // Dressed inches of one nominal inch count (2, 3, 4, 6, 8, 10, 12); nothing for any other.
 std::optional<double> dressed(int nominal);

@@ -20,6 +20,14 @@ struct Source {
   Status status = Status::CommonPractice;
 };
 
+// A single number of a document, with what it is.
+struct NamedNumber {
+  std::string_view name; // "plate washer, thickness at least"
+  double value = 0;
+  std::string_view unit; // "in", "psi", "ft/h"; empty for a plain factor
+  Source source;
+};
+
 std::string_view words(Status status);
 
 } // namespace sillwright
