@@ -8,14 +8,15 @@
 namespace sillwright {
 
 inline constexpr Source formPressureSource{"ACI 347R-14", Status::Published};
-inline constexpr Source formCoefficientSource{"ACI 347R-14", Status::FromMemory};
 inline constexpr NamedNumber normalConcrete{"concrete of normal weight", 150, "pcf", formPressureSource};
-inline constexpr NamedNumber formRateBelow{"wall formula holds for placing slower than", 7, "ft/h", formPressureSource};
-inline constexpr NamedNumber formHeightMost{"wall formula holds for placing up to", 14, "ft", formPressureSource};
-inline constexpr NamedNumber formPressureLeast{"wall pressure at least, times the weight coefficient", 600, "psf",
+inline constexpr NamedNumber slowRateBelow{"slow placing, rate less than", 7, "ft/h", formPressureSource};
+inline constexpr NamedNumber slowHeightMost{"slow placing, height up to", 14, "ft", formPressureSource};
+inline constexpr NamedNumber fastRateMost{"fast placing, rate up to", 15, "ft/h", formPressureSource};
+inline constexpr NamedNumber formPressureLeast{"pressure at least, times the weight coefficient", 600, "psf",
                                                formPressureSource};
+// Concrete of 140 to 150 pcf; cement of type I, II or III without retarders.
 inline constexpr NamedNumber usualCoefficient{"weight and chemistry coefficients of plain concrete", 1, "",
-                                              formCoefficientSource};
+                                              formPressureSource};
 
 // All the way up as a liquid: unit weight in pcf, height in ft. Needs no document.
 double liquidHead(double unitWeight, double height);
@@ -29,8 +30,8 @@ struct FormPour {
   double chemistryCoefficient = usualCoefficient.value; // C_c
 };
 
-// C_w C_c (150 + 9000 R / T), for walls. Nothing where the formula does not hold: placing 7 ft/h or faster, higher than
-// 14 ft, or anything not more than zero.
+// For walls, placed slowly (under 7 ft/h and up to 14 ft): C_w C_c (150 + 9000 R / T); higher or faster up to 15 ft/h:
+// C_w C_c (150 + 43400 / T + 2800 R / T). Nothing where neither holds: faster still, or anything not more than zero.
 std::optional<double> wallFormula(const FormPour& pour);
 
 // The same, not under 600 C_w and never over the liquid head.

@@ -32,7 +32,6 @@ double bearingAcross(double specificGravity, double diameter);
 // The same at an angle to the grain in degrees (0 along, 90 across), by NDS 2018 12.3.4; not rounded.
 double bearingAtAngle(double specificGravity, double diameter, double degrees);
 
-inline constexpr NamedNumber concreteBearing{"concrete of 2,500 psi or more, dowel bearing", 7500, "psi",
-                                             dowelBearingSource};
+inline constexpr NamedNumber concreteBearing{"concrete of 2,500 psi or more", 7500, "psi", dowelBearingSource};
 
 } // namespace sillwright

@@ -63,13 +63,14 @@ StandardTable bearingTable() {
                                   number(bearingAcross(species.specificGravity, bolt.diameter))},
                             dowelBearingSource});
   const std::string concrete = number(concreteBearing.value);
-  table.rows.push_back({Cells{"concrete of 2,500 psi or more", "all", concrete, concrete}, concreteBearing.source});
+  table.rows.push_back({Cells{std::string(concreteBearing.name), "all", concrete, concrete}, concreteBearing.source});
   return table;
 }
 
-// A bolt 6 in deep in the concrete, as in NDS Table 12E; deeper ones carry the same wherever III_s or IV governs.
+// In the concrete, as in NDS Table 12E; deeper bolts carry the same wherever III_s or IV governs.
+constexpr double embedment = 6;
+
 StandardRow boltValueRow(const BoltHardware& bolt, int nominal, const Species& species) {
-  constexpr double embedment = 6;
   const auto along = sillBoltValue(bolt.diameter, dressed(nominal).value_or(0), species, embedment);
   const auto across = sillBoltValue(bolt.diameter, dressed(nominal).value_or(0), species, embedment, 90);
   Cells cells{number(bolt.diameter), std::to_string(nominal) + "x", std::string(species.name)};
@@ -81,7 +82,7 @@ StandardRow boltValueRow(const BoltHardware& bolt, int nominal, const Species& s
 }
 
 StandardTable boltValueTable() {
-  StandardTable table{"One bolt through a sill, 6 in into concrete, by the six yield modes",
+  StandardTable table{"One bolt through a sill, " + number(embedment) + " in into concrete, by the six yield modes",
                       boltValueSource,
                       {"bolt, in", "sill", "species", "along, lb", "mode", "across, lb", "mode"},
                       {}};
@@ -183,7 +184,8 @@ StandardTable boltStrengthTable() {
 }
 
 StandardTable formPressureTable() {
-  constexpr std::array numbers{normalConcrete, formRateBelow, formHeightMost, formPressureLeast, usualCoefficient};
+  constexpr std::array numbers{normalConcrete, slowRateBelow,     slowHeightMost,
+                               fastRateMost,   formPressureLeast, usualCoefficient};
   return numbersTable("Pressure of fresh concrete on wall forms", formPressureSource, numbers);
 }
 

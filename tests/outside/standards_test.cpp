@@ -1,10 +1,14 @@
-// Sizes of what is bought: lumber, bars, nuts, washers, nails, concrete cover. Document and status beside each table.
+// Sizes of what is bought and how far it may be off: lumber, bars, hooks, laps, nuts, washers, nails, cover, tolerances.
+// Document and status beside each table.
 #include <gtest/gtest.h>
 
+#include "core/standards/bar_ends.h"
 #include "core/standards/bars.h"
 #include "core/standards/cover.h"
 #include "core/standards/fasteners.h"
 #include "core/standards/lumber.h"
+#include "core/standards/set_out.h"
+#include "core/standards/washers.h"
 
 namespace sillwright {
 namespace {
@@ -58,6 +62,64 @@ TEST(Standards, ConcreteCover) {
     EXPECT_EQ(requiredCover(Exposure::ExposedOrGround, number), number <= 5 ? 1.5 : 2.0);
     EXPECT_EQ(requiredCover(Exposure::Sheltered, number), 0.75);
   }
+}
+
+// ACI 318-19 Table 25.3.1 (published): 90 degrees, 6 d inside the bend, 12 d beyond it.
+TEST(Standards, NinetyDegreeHooks) {
+  const struct {
+    int number;
+    double bend, extension;
+  } table[] = {{3, 2.25, 4.5}, {4, 3, 6}, {5, 3.75, 7.5}, {6, 4.5, 9}, {7, 5.25, 10.5}, {8, 6, 12}};
+  for (const auto& row : table) {
+    ASSERT_TRUE(standardHook(row.number));
+    EXPECT_EQ(standardHook(row.number)->insideBendDiameter, row.bend);
+    EXPECT_EQ(standardHook(row.number)->extension, row.extension);
+  }
+  EXPECT_FALSE(standardHook(9));
+}
+
+// IRC 2024 Table R608.5.4(1) (published).
+TEST(Standards, LapsInFoundationWalls) {
+  EXPECT_EQ(lapLength(4), 30);
+  EXPECT_EQ(lapLength(5), 38);
+  EXPECT_EQ(lapLength(6), 45);
+  EXPECT_FALSE(lapLength(3));
+  EXPECT_FALSE(lapLength(7));
+}
+
+// ASME B18.2.2, smallest thickness (published).
+TEST(Standards, ThinnestHexNuts) {
+  EXPECT_EQ(boltHardware(0.5)->nutThicknessLeast, 0.427);
+  EXPECT_EQ(boltHardware(0.625)->nutThicknessLeast, 0.535);
+  EXPECT_EQ(boltHardware(0.75)->nutThicknessLeast, 0.617);
+  EXPECT_EQ(boltHardware(0.875)->nutThicknessLeast, 0.724);
+  EXPECT_EQ(boltHardware(1.0)->nutThicknessLeast, 0.831);
+}
+
+// IRC 2024 R602.11.1: 0.229 x 3 x 3. IBC 2006 2305.3.11: the slot 3/16 wider than the bolt, 1 3/4 long (both published).
+TEST(Standards, PlateWashersAndTheirSlots) {
+  EXPECT_EQ(plateWasherThickness.value, 0.229);
+  EXPECT_EQ(plateWasherSide.value, 3);
+  EXPECT_EQ(washerSlotOverBolt.value, 0.1875);
+  EXPECT_EQ(washerSlotLength.value, 1.75);
+}
+
+// US government guide specification with the values of ACI 117; US residential workmanship guideline; ACI 117-90 2.3;
+// AISC 303 7.5 (all published).
+TEST(Standards, SettingOut) {
+  EXPECT_EQ(formThicker.value, 0.375);
+  EXPECT_EQ(formThinner.value, 0.25);
+  EXPECT_EQ(formedElevation.value, 0.75);
+  EXPECT_EQ(foundationLevel.value, 0.5);
+  EXPECT_EQ(foundationLevelWithin.value, 20 * 12);
+  EXPECT_EQ(squareDiagonal.value, 0.5);
+  EXPECT_EQ(squareTriangle, (std::array<double, 3>{12 * 12, 16 * 12, 20 * 12}));
+  EXPECT_EQ(embeddedItems.value, 1);
+  EXPECT_EQ(rodsInGroup.value, 0.125);
+  EXPECT_EQ(rodGroups.value, 0.25);
+  // The triangle is a right one.
+  EXPECT_EQ(squareTriangle[0] * squareTriangle[0] + squareTriangle[1] * squareTriangle[1],
+            squareTriangle[2] * squareTriangle[2]);
 }
 
 // ASME B18.2.2, largest thickness (published); across flats ASME B18.2.2 (from memory).

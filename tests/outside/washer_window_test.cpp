@@ -52,6 +52,16 @@ TEST(WasherWindow, ACentredBoltIsShort) {
   EXPECT_DOUBLE_EQ(found[0].limit, 0.5);
 }
 
+// The edge of the washer 1/2 in from the sheathed edge at most: the bolt 2 in from it.
+TEST(WasherWindow, HalfAnInchFromTheSheathedEdge) {
+  const auto found = [](double depth) {
+    return count({.bolts = {12, 84}, .depth = depth, .unitShear = 600}, RuleId::WasherSheathing);
+  };
+  EXPECT_EQ(found(2 - 1.0 / 16), 0u);
+  EXPECT_EQ(found(2), 0u);
+  EXPECT_EQ(found(2 + 1.0 / 16), 2u);
+}
+
 // Up to 400 plf nothing is asked for.
 TEST(WasherWindow, OnlyOver400Plf) {
   EXPECT_EQ(count({.bolts = {12, 84}, .depth = 2.75, .unitShear = 400}, RuleId::WasherSheathing), 0u);
