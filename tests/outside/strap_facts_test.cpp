@@ -67,6 +67,24 @@ TEST(StrapFacts, APairAtOneHeight) {
   EXPECT_EQ(found(withStraps(5, 91, 0.125, -sixteenth), RuleId::StrapPair, Level::Fix), 1u);
 }
 
+// The hook of the J toward the steel, inward.
+TEST(StrapFacts, TheHookTowardTheSteel) {
+  const auto findings = [](HookDirection way) {
+    Job job = jobOf({.bolts = {48}, .depth = 4});
+    job.types.edit([](HardwareTypes& types) {
+      types.bolts[0].end = BoltEnd::J;
+      types.bolts[0].hookLeg = 2.5; // within the published length
+    });
+    WallLine wall = job.walls[0];
+    wall.bolts[0].hook = way;
+    job.walls.replace(wall);
+    return found(job, RuleId::BoltHook, Level::Watch);
+  };
+  EXPECT_EQ(findings(HookDirection::Inward), 0u);
+  for (const HookDirection wrong : {HookDirection::Outward, HookDirection::Left, HookDirection::Right})
+    EXPECT_EQ(findings(wrong), 1u);
+}
+
 // A bolt in the middle of the sill is in its middle third, whatever the sill.
 TEST(StrapFacts, ACentredBolt) {
   for (const int width : {4, 6, 8, 10, 12})
