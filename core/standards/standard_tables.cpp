@@ -4,6 +4,7 @@
 #include <charconv>
 #include <cmath>
 
+#include "core/base/length.h"
 #include "core/standards/bar_ends.h"
 #include "core/standards/bars.h"
 #include "core/standards/bolt_value.h"
@@ -27,12 +28,21 @@ std::string number(double value) {
   return {text.data(), end};
 }
 
+// Sizes as the trade says them: 1/2, 7 1/4; as a decimal where they are no whole sixteenths.
+std::string size(double value) {
+  if (roundTo(value, 1.0 / 16) != value)
+    return number(value);
+  std::string text = inches(value);
+  text.pop_back(); // the inch mark: the unit is in the title of the column
+  return text;
+}
+
 std::string rounded(double value) {
   return number(std::round(value));
 }
 
-std::string barName(int size) {
-  return "No. " + std::to_string(size);
+std::string barName(int numberOfEighths) {
+  return "No. " + std::to_string(numberOfEighths);
 }
 
 std::string barRange(int smallest, int largest) {
@@ -42,7 +52,7 @@ std::string barRange(int smallest, int largest) {
 StandardTable lumberTable() {
   StandardTable table{"Dressed lumber", lumberSource, {"nominal", "dressed, in"}, {}};
   for (const int nominal : nominalSizes())
-    table.rows.push_back({Cells{number(nominal), number(dressed(nominal).value_or(0))}, lumberSource});
+    table.rows.push_back({Cells{number(nominal), size(dressed(nominal).value_or(0))}, lumberSource});
   return table;
 }
 
@@ -58,7 +68,7 @@ StandardTable bearingTable() {
       "Dowel bearing strength", dowelBearingSource, {"material", "dowel, in", "along, psi", "across, psi"}, {}};
   for (const Species& species : speciesTable())
     for (const BoltHardware& bolt : boltHardwareTable())
-      table.rows.push_back({Cells{std::string(species.name), number(bolt.diameter),
+      table.rows.push_back({Cells{std::string(species.name), size(bolt.diameter),
                                   number(bearingAlong(species.specificGravity, bolt.diameter)),
                                   number(bearingAcross(species.specificGravity, bolt.diameter))},
                             dowelBearingSource});
@@ -73,7 +83,7 @@ constexpr double embedment = 6;
 StandardRow boltValueRow(const BoltHardware& bolt, int nominal, const Species& species) {
   const auto along = sillBoltValue(bolt.diameter, dressed(nominal).value_or(0), species, embedment);
   const auto across = sillBoltValue(bolt.diameter, dressed(nominal).value_or(0), species, embedment, 90);
-  Cells cells{number(bolt.diameter), std::to_string(nominal) + "x", std::string(species.name)};
+  Cells cells{size(bolt.diameter), std::to_string(nominal) + "x", std::string(species.name)};
   for (const auto& value : {along, across}) {
     cells.push_back(value ? rounded(value->reference()) : std::string());
     cells.emplace_back(value ? yieldModeNames[static_cast<std::size_t>(value->governing)] : "");
@@ -106,7 +116,7 @@ StandardTable hookTable() {
   for (const BarSize& bar : barSizes())
     if (const auto hook = standardHook(bar.number))
       table.rows.push_back(
-          {Cells{barName(bar.number), number(hook->insideBendDiameter), number(hook->extension)}, hookSource});
+          {Cells{barName(bar.number), size(hook->insideBendDiameter), size(hook->extension)}, hookSource});
   return table;
 }
 
@@ -121,7 +131,7 @@ StandardTable coverRows() {
   StandardTable table{"Concrete cover", coverSource, {"concrete", "bars", "cover, in"}, {}};
   for (const CoverRow& row : coverTable())
     table.rows.push_back(
-        {Cells{std::string(row.name), barRange(row.smallest, row.largest), number(row.cover)}, coverSource});
+        {Cells{std::string(row.name), barRange(row.smallest, row.largest), size(row.cover)}, coverSource});
   return table;
 }
 
@@ -129,14 +139,14 @@ StandardTable nutTable() {
   StandardTable table{"Hex nuts", nutSource, {"bolt, in", "thickness at most, in", "thickness at least, in"}, {}};
   for (const BoltHardware& row : boltHardwareTable())
     table.rows.push_back(
-        {Cells{number(row.diameter), number(row.nutThickness), number(row.nutThicknessLeast)}, nutSource});
+        {Cells{size(row.diameter), number(row.nutThickness), number(row.nutThicknessLeast)}, nutSource});
   return table;
 }
 
 StandardTable nutWidthTable() {
   StandardTable table{"Hex nuts, width", nutAcrossFlatsSource, {"bolt, in", "across flats, in"}, {}};
   for (const BoltHardware& row : boltHardwareTable())
-    table.rows.push_back({Cells{number(row.diameter), number(row.nutAcrossFlats)}, nutAcrossFlatsSource});
+    table.rows.push_back({Cells{size(row.diameter), number(row.nutAcrossFlats)}, nutAcrossFlatsSource});
   return table;
 }
 
@@ -146,7 +156,7 @@ StandardTable cutWasherTable() {
   for (const BoltHardware& row : boltHardwareTable())
     if (row.cutWasherThickness > 0)
       table.rows.push_back(
-          {Cells{number(row.diameter), number(row.cutWasherThickness), number(row.cutWasherOutsideDiameter)},
+          {Cells{size(row.diameter), number(row.cutWasherThickness), number(row.cutWasherOutsideDiameter)},
            cutWasherSource});
   return table;
 }
@@ -154,7 +164,7 @@ StandardTable cutWasherTable() {
 StandardTable threadTable() {
   StandardTable table{"Threads, UNC", {threadDocument, Status::Published}, {"bolt, in", "threads per inch"}, {}};
   for (const BoltHardware& row : boltHardwareTable())
-    table.rows.push_back({Cells{number(row.diameter), number(row.threadsPerInch)}, {threadDocument, row.threads}});
+    table.rows.push_back({Cells{size(row.diameter), number(row.threadsPerInch)}, {threadDocument, row.threads}});
   return table;
 }
 
@@ -169,7 +179,9 @@ StandardTable nailTable() {
 StandardTable numbersTable(std::string title, Source source, std::span<const NamedNumber> numbers) {
   StandardTable table{std::move(title), source, {"what", "value", "unit"}, {}};
   for (const NamedNumber& row : numbers)
-    table.rows.push_back({Cells{std::string(row.name), number(row.value), std::string(row.unit)}, row.source});
+    table.rows.push_back(
+        {Cells{std::string(row.name), row.unit == "in" ? size(row.value) : number(row.value), std::string(row.unit)},
+         row.source});
   return table;
 }
 

@@ -52,9 +52,9 @@ TEST(StandardTables, AreWhole) {
 // What is only remembered: threads of 7/8 and 1 in (ASME B1.1), the 3d nail (ASTM F1667), the width of nuts across
 // flats (ASME B18.2.2). Nothing else.
 TEST(StandardTables, SayWhatIsOnlyRemembered) {
-  EXPECT_EQ(fromMemory("Threads, UNC"), (Cells{"0.875", "1"}));
+  EXPECT_EQ(fromMemory("Threads, UNC"), (Cells{"7/8", "1"}));
   EXPECT_EQ(fromMemory("Common nails"), (Cells{"3d common"}));
-  EXPECT_EQ(fromMemory("Hex nuts, width"), (Cells{"0.5", "0.625", "0.75", "0.875", "1"}));
+  EXPECT_EQ(fromMemory("Hex nuts, width"), (Cells{"1/2", "5/8", "3/4", "7/8", "1"}));
   for (const StandardTable& each : standardTables()) {
     if (each.title != "Threads, UNC" && each.title != "Common nails" && each.title != "Hex nuts, width") {
       EXPECT_TRUE(fromMemory(each.title).empty()) << each.title;
@@ -64,32 +64,32 @@ TEST(StandardTables, SayWhatIsOnlyRemembered) {
 
 // A row of every table, typed from the document it names.
 TEST(StandardTables, ReadAsPrinted) {
-  EXPECT_EQ(rowOf("Dressed lumber", "8"), (Cells{"8", "7.25"}));
+  EXPECT_EQ(rowOf("Dressed lumber", "8"), (Cells{"8", "7 1/4"}));
   EXPECT_EQ(rowOf("Species", "Hem-Fir"), (Cells{"Hem-Fir", "0.43"}));
-  EXPECT_EQ(rowOf("Dowel bearing strength", "Douglas Fir-Larch"), (Cells{"Douglas Fir-Larch", "0.5", "5600", "3150"}));
+  EXPECT_EQ(rowOf("Dowel bearing strength", "Douglas Fir-Larch"), (Cells{"Douglas Fir-Larch", "1/2", "5600", "3150"}));
   EXPECT_EQ(rowOf("Bolts in wood", "bolt, bending yield strength"),
             (Cells{"bolt, bending yield strength", "45000", "psi"}));
   EXPECT_EQ(rowOf("Reinforcing bars", "No. 5"), (Cells{"No. 5", "0.625", "1.043"}));
   EXPECT_EQ(rowOf("Standard 90° hooks", "No. 4"), (Cells{"No. 4", "3", "6"}));
   EXPECT_EQ(rowOf("Laps in foundation walls", "No. 5"), (Cells{"No. 5", "38"}));
   EXPECT_EQ(rowOf("Concrete cover", "cast against earth"), (Cells{"cast against earth", "No. 3 to 8", "3"}));
-  EXPECT_EQ(rowOf("Hex nuts", "0.75"), (Cells{"0.75", "0.665", "0.617"}));
-  EXPECT_EQ(rowOf("Hex nuts, width", "0.5"), (Cells{"0.5", "0.75"}));
-  EXPECT_EQ(rowOf("Cut washers, type A wide", "0.625"), (Cells{"0.625", "0.16", "1.75"}));
-  EXPECT_EQ(rowOf("Plate washers on sills", "slot, length at most"), (Cells{"slot, length at most", "1.75", "in"}));
-  EXPECT_EQ(rowOf("Threads, UNC", "0.5"), (Cells{"0.5", "13"}));
+  EXPECT_EQ(rowOf("Hex nuts", "3/4"), (Cells{"3/4", "0.665", "0.617"}));
+  EXPECT_EQ(rowOf("Hex nuts, width", "1/2"), (Cells{"1/2", "0.75"}));
+  EXPECT_EQ(rowOf("Cut washers, type A wide", "5/8"), (Cells{"5/8", "0.16", "1.75"}));
+  EXPECT_EQ(rowOf("Plate washers on sills", "slot, length at most"), (Cells{"slot, length at most", "1 3/4", "in"}));
+  EXPECT_EQ(rowOf("Threads, UNC", "1/2"), (Cells{"1/2", "13"}));
   EXPECT_EQ(rowOf("Common nails", "10d common"), (Cells{"10d common", "0.148", "3"}));
   EXPECT_EQ(rowOf("Pressure of fresh concrete on wall forms", "slow placing, height up to"),
             (Cells{"slow placing, height up to", "14", "ft"}));
   EXPECT_EQ(rowOf("Setting out", "wall up to 12 in, thicker by at most"),
-            (Cells{"wall up to 12 in, thicker by at most", "0.375", "in"}));
+            (Cells{"wall up to 12 in, thicker by at most", "3/8", "in"}));
 }
 
 // 1/2 in through a 2x of Douglas Fir-Larch: 648 lb along (NDS 2018 Table 12E: 650), mode III_s. 6 in as in that table.
 TEST(StandardTables, BoltValues) {
   const StandardTable& values = table("One bolt through a sill, 6 in into concrete, by the six yield modes");
   const auto found = std::find_if(values.rows.begin(), values.rows.end(), [](const StandardRow& row) {
-    return row.cells[0] == "0.5" && row.cells[1] == "2x" && row.cells[2] == "Douglas Fir-Larch";
+    return row.cells[0] == "1/2" && row.cells[1] == "2x" && row.cells[2] == "Douglas Fir-Larch";
   });
   ASSERT_NE(found, values.rows.end());
   EXPECT_EQ(found->cells[3], "648");
