@@ -50,7 +50,7 @@ const std::vector<CommandRow>& commands() {
         {"--pages", "LIST", "of plan, elevations, sections, with commas; all when not given"},
         {"--date", "YYYY-MM-DD", "the date on the sheet; today when not given"}},
        sheet},
-      {"rules", "", "prints the rule book", {asJson}, rules}};
+      {"rules", "[JOB]", "prints the rule book; with a job, as it holds there", {asJson}, rules}};
   return table;
 }
 

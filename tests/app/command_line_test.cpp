@@ -123,6 +123,56 @@ TEST_F(CommandLine, rulesListsEveryRuleWithItsSource) {
   }
 }
 
+QJsonObject named(const QJsonArray& list, const QString& name) {
+  for (const auto& value : list)
+    if (value.toObject()["name"].toString() == name)
+      return value.toObject();
+  ADD_FAILURE() << "no " << name.toStdString();
+  return {};
+}
+
+TEST_F(CommandLine, rulesTellEveryLimitWithUnitLevelAndSource) {
+  const QJsonArray list = parsed(run("rules --json").out).array();
+  const QJsonObject spacing = named(named(list, "bolt.spacing")["limits"].toArray(), "bolt.spacing");
+  EXPECT_EQ(spacing["limit"].toDouble(), 72); // IRC R403.1.6: six feet
+  EXPECT_EQ(spacing["unit"].toString(), "in");
+  EXPECT_EQ(spacing["side"].toString(), "at most");
+  EXPECT_EQ(spacing["level"].toString(), "FIX");
+  EXPECT_EQ(spacing["status"].toString(), "published");
+  EXPECT_TRUE(spacing["source"].toString().contains("R403.1.6"));
+  EXPECT_FALSE(spacing.contains("here"));
+  EXPECT_EQ(named(list, "strap.column")["limits"].toArray().size(), 0);
+}
+
+TEST_F(CommandLine, rulesOfAJobTellWhatItChanged) {
+  QJsonObject job = parsed(readAll(sample("boat-shed-front"))).object();
+  QJsonObject limits = job["limits"].toObject();
+  limits["overrides"] = QJsonArray{QJsonObject{{"key", "bolt.spacing"}, {"value", 60}, {"reason", "letter of the engineer"},
+                                               {"who", "R. Alder"}, {"date", "2031-05-14"}}};
+  limits["rules"] = QJsonArray{QJsonObject{{"rule", "strap.seam"}, {"counts", "watch"}, {"reason", "asked, by phone"}}};
+  job["limits"] = limits;
+  const fs::path path = folder_ / "changed.sillwright";
+  std::ofstream(path) << QJsonDocument(job).toJson().toStdString();
+  const Outcome outcome = run("rules --json " + path.string());
+  ASSERT_EQ(outcome.status, 0) << outcome.err;
+  const QJsonArray list = parsed(outcome.out).array();
+  const QJsonArray ofSpacing = named(list, "bolt.spacing")["limits"].toArray();
+  const QJsonObject spacing = named(ofSpacing, "bolt.spacing");
+  EXPECT_EQ(spacing["limit"].toDouble(), 72);
+  EXPECT_EQ(spacing["here"].toDouble(), 60);
+  EXPECT_EQ(spacing["changed"].toObject()["reason"].toString(), "letter of the engineer");
+  EXPECT_EQ(spacing["changed"].toObject()["who"].toString(), "R. Alder");
+  EXPECT_EQ(spacing["changed"].toObject()["date"].toString(), "2031-05-14");
+  EXPECT_TRUE(named(ofSpacing, "bolt.spacing over two storeys")["changed"].isNull());
+  const QJsonObject counts = named(list, "strap.seam")["counts"].toObject();
+  EXPECT_EQ(counts["as"].toString(), "WATCH at most");
+  EXPECT_EQ(counts["reason"].toString(), "asked, by phone");
+  EXPECT_TRUE(named(list, "strap.edge")["counts"].isNull());
+  const std::string words = run("rules " + path.string()).out;
+  EXPECT_NE(words.find("changed for this job from 72\": letter of the engineer (R. Alder, 2031-05-14)"), std::string::npos)
+      << words;
+}
+
 TEST_F(CommandLine, sheetWritesAPdfAndTheSameBytesAgain) {
   const std::string first = (folder_ / "a.pdf").string(), second = (folder_ / "b.pdf").string();
   const std::string job = sample("boat-shed-front");
@@ -160,7 +210,8 @@ TEST_F(CommandLine, wrongCallsSayWhatAndWhereInOneLine) {
       {"sheet " + job + " -o x.pdf --pages plan,roof", "--pages: \"roof\" is none of"},
       {"sheet " + job + " -o x.pdf --format dots", "--format: \"dots\" is neither"},
       {"sheet " + job + " -o /nowhere/at/all.pdf", "/nowhere/at/all.pdf"},
-      {"rules now", "now: rules takes no file"},
+      {"rules now", "now: "},
+      {"rules " + job + " now", "now: rules takes one job file, or none"},
       {"--frobnicate", "--frobnicate: there is no such command or option"},
       {"bogus", "bogus: there is no such file or command"},
       {"nowhere/lost.sillwright", "nowhere/lost.sillwright: there is no such file or command"},

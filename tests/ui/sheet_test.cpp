@@ -7,6 +7,7 @@
 #include <fstream>
 #include <sstream>
 
+#include "core/edit/limits.h"
 #include "tests/support/sample_jobs.h"
 #include "ui/sheet/output.h"
 #include "ui/sheet/pages.h"
@@ -153,6 +154,23 @@ TEST(Sheet, everyPieceToSetIsInASettingTable) {
           EXPECT_NE(all.find("\n" + bar.mark), std::string::npos) << paper << " " << bar.mark;
           EXPECT_NE(all.find(printLength(placeOf(bar).a.s, job.units)), std::string::npos) << paper << " " << bar.mark;
         }
+  }
+}
+
+TEST(Sheet, whatTheJobChangedInTheRuleBookIsPrintedOnEveryPaper) {
+  Job job = support::boatShedFrontSteelMoved();
+  const Grounds grounds{"letter of the engineer", "R. Alder", "2031-05-14"};
+  job = *changeLimit(job, "strap.steel target", "1 1/2", grounds);
+  job = *setRuleCounts(job, "strap.seam", RuleCounts::Watch, {"asked by phone", "M. Birch", ""});
+  for (const Paper& paper : papers()) {
+    std::string all;
+    for (const Page& page : composeSheets(job, on(std::string(paper.key).c_str())))
+      for (const Prim& prim : page.drawing.prims())
+        if (prim.kind == Prim::Kind::Text)
+          all += page.drawing.textOf(prim).text + " ";
+    for (const char* printed : {"RULE BOOK CHANGED FOR THIS JOB", "strap.steel target: 1 1/2\" (rule book 1\")",
+                                "strap.seam: WATCH at most", "2031-05-14", "M. Birch"})
+      EXPECT_NE(all.find(printed), std::string::npos) << paper.key << ": " << printed;
   }
 }
 

@@ -4,6 +4,7 @@
 #include <array>
 
 #include "core/drawing/hatch.h"
+#include "core/rules/limit_words.h"
 #include "core/rules/wording.h"
 #include "ui/sheet/sheet_text.h"
 
@@ -73,13 +74,21 @@ void findingsBlock(Pen& pen, const NotesInput& input) {
     pen.text(line);
 }
 
+// What this job changed in the rule book, with the grounds: a sheet is not read without them.
 void overridesBlock(Pen& pen, const NotesInput& input) {
-  if (input.job->limits->overrides.empty())
+  const Job& job = *input.job;
+  if (job.limits->overrides.empty() && job.limits->rules.empty())
     return;
-  pen.title("LIMITS CHANGED FOR THIS JOB", "límites cambiados");
-  for (const LimitOverride& change : input.job->limits->overrides)
-    pen.text(change.key + ": " + printMeasure(change.value, input.job->units, 64) + ", " + change.reason +
-             (change.who.empty() ? "" : " (" + change.who + (change.date.empty() ? "" : ", " + change.date) + ")"));
+  pen.title("RULE BOOK CHANGED FOR THIS JOB", "reglas cambiadas");
+  for (const LimitOverride& change : job.limits->overrides)
+    if (const auto key = limitKey(change.key)) {
+      const LimitRow& row = limitTable()[static_cast<std::size_t>(*key)];
+      pen.text(change.key + ": " + limitWords(job, row, change.value) + " (rule book " +
+               limitWords(job, row, row.value) + "): " + groundsWords(change.reason, change.who, change.date));
+    }
+  for (const RuleOverride& change : job.limits->rules)
+    pen.text(change.rule + ": " + std::string(countsWords(change.counts)) + ": " +
+             groundsWords(change.reason, change.who, change.date));
 }
 
 // Readings of the pour line: at both ends of the part and at every step in it.

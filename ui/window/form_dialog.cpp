@@ -1,5 +1,6 @@
 #include "ui/window/form_dialog.h"
 
+#include <QComboBox>
 #include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QLabel>
@@ -25,13 +26,11 @@ FormDialog::FormDialog(const QString& title, const std::vector<FormLine>& lines,
   auto* form = new QFormLayout;
   form->setLabelAlignment(Qt::AlignRight | Qt::AlignVCenter);
   for (const FormLine& each : lines) {
-    auto* edit = new QLineEdit(each.text);
-    edit->setPlaceholderText(each.example);
-    edit->setMinimumWidth(lineWidth);
-    edit->setAccessibleName(each.name);
-    connect(edit, &QLineEdit::textChanged, this, &FormDialog::readAgain);
-    form->addRow(each.name, edit);
-    lines_.push_back(edit);
+    QWidget* editor = makeEditor(each);
+    editor->setMinimumWidth(lineWidth);
+    editor->setAccessibleName(each.name);
+    form->addRow(each.name, editor);
+    editors_.push_back(editor);
   }
   words_ = new QLabel;
   words_->setWordWrap(true);
@@ -45,23 +44,47 @@ FormDialog::FormDialog(const QString& title, const std::vector<FormLine>& lines,
   column->addLayout(form);
   column->addWidget(words_);
   column->addWidget(buttons);
+  before_ = typed();
   readAgain();
+}
+
+QWidget* FormDialog::makeEditor(const FormLine& line) {
+  if (line.choices.empty()) {
+    auto* edit = new QLineEdit(line.text);
+    edit->setPlaceholderText(line.example);
+    connect(edit, &QLineEdit::textChanged, this, &FormDialog::readAgain);
+    return edit;
+  }
+  auto* choice = new QComboBox;
+  for (const QString& each : line.choices)
+    choice->addItem(each);
+  choice->setCurrentIndex(std::max(choice->findText(line.text), 0));
+  connect(choice, &QComboBox::currentIndexChanged, this, &FormDialog::readAgain);
+  return choice;
 }
 
 std::vector<QString> FormDialog::typed() const {
   std::vector<QString> all;
-  for (const QLineEdit* each : lines_)
-    all.push_back(each->text());
+  for (QWidget* each : editors_) {
+    const auto* choice = qobject_cast<QComboBox*>(each);
+    all.push_back(choice ? choice->currentText() : static_cast<QLineEdit*>(each)->text());
+  }
   return all;
 }
+
+QLineEdit& FormDialog::line(std::size_t i) const { return *static_cast<QLineEdit*>(editors_[i]); }
+
+QComboBox& FormDialog::choice(std::size_t i) const { return *static_cast<QComboBox*>(editors_[i]); }
+
+bool FormDialog::mayTake() const { return take_->isEnabled(); }
 
 QString FormDialog::reading() const { return words_->text(); }
 
 void FormDialog::readAgain() {
   const FormReading reading = read_ ? read_(typed()) : FormReading{};
   words_->setText(reading.words);
-  const bool anything = std::any_of(lines_.begin(), lines_.end(), [](const QLineEdit* line) { return !line->text().isEmpty(); });
-  words_->setProperty("wrong", !reading.good && anything); // a form that is not filled in yet is not wrong
+  const bool touched = typed() != before_;
+  words_->setProperty("wrong", !reading.good && touched); // a form that is not filled in yet is not wrong
   words_->style()->unpolish(words_);
   words_->style()->polish(words_);
   take_->setEnabled(reading.good);

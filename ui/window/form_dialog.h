@@ -1,4 +1,4 @@
-// A small form of lines to fill in: what each means, an example, and what is wrong as it is typed.
+// A small form of lines to fill in or choose from: what each means, an example, and what is wrong as it is typed.
 #pragma once
 
 #include <QDialog>
@@ -8,6 +8,7 @@
 #include <optional>
 #include <vector>
 
+class QComboBox;
 class QLabel;
 class QLineEdit;
 class QPushButton;
@@ -18,6 +19,7 @@ struct FormLine {
   QString name;
   QString text;
   QString example; // shown while the line is empty
+  std::vector<QString> choices = {}; // not empty: one of these is chosen, nothing is typed
 };
 
 // What a form makes of what is typed: words to show below it, and whether it may be taken.
@@ -36,14 +38,21 @@ public:
   FormDialog(const QString& title, const std::vector<FormLine>& lines, const QString& take, Read read,
              QWidget* parent = nullptr);
 
+  // What is typed or chosen, in the order of the lines.
   std::vector<QString> typed() const;
-  QLineEdit& line(std::size_t i) { return *lines_[i]; }
+  // Precondition: line i is typed, or has choices.
+  QLineEdit& line(std::size_t i) const;
+  QComboBox& choice(std::size_t i) const;
+  bool mayTake() const;
   QString reading() const;
 
 private:
   void readAgain();
 
-  std::vector<QLineEdit*> lines_;
+  QWidget* makeEditor(const FormLine& line);
+
+  std::vector<QWidget*> editors_; // QLineEdit or QComboBox
+  std::vector<QString> before_;   // as the form opened
   Read read_;
   QLabel* words_ = nullptr;
   QPushButton* take_ = nullptr;
