@@ -13,6 +13,7 @@ TEST(Arrangement, NarrowAndLowWindowsPutPanelsBehindTabs) {
                         &places.plan,  &places.punchList, &places.schedule};
   for (PanelFrame** panel : all)
     *panel = new PanelFrame(QStringLiteral("panel"), new QLineEdit);
+  places.ruleBook = new PanelFrame(QStringLiteral("panel"), new QLineEdit);
   Arrangement arrangement(places);
   arrangement.resize(1600, 900);
   arrangement.show();
@@ -34,6 +35,18 @@ TEST(Arrangement, NarrowAndLowWindowsPutPanelsBehindTabs) {
   arrangement.arrange({1600, 1000});
   for (PanelFrame** panel : all)
     EXPECT_TRUE((*panel)->isVisible());
+  EXPECT_FALSE(places.ruleBook->isVisible());
+  for (const QSize size : {QSize(1600, 1000), QSize(1024, 700)}) {
+    arrangement.arrange(size);
+    arrangement.showRuleBook(true);
+    EXPECT_TRUE(places.ruleBook->isVisible());
+    EXPECT_FALSE(places.card->isVisible() || places.section->isVisible());
+    EXPECT_EQ(arrangement.reachable().size(), 6u);
+    arrangement.raisePanel(*places.card);
+    EXPECT_TRUE(places.card->isVisible());
+    EXPECT_FALSE(places.ruleBook->isVisible());
+    EXPECT_EQ(arrangement.reachable().size(), 7u);
+  }
 }
 
 } // namespace

@@ -326,6 +326,7 @@ void Card::showFindings() {
     if (static_cast<int>(i) == findings_->count()) {
       auto* made = new FindingLine(bench_);
       made->setTheme(theme_);
+      connect(made, &FindingLine::whyWanted, this, &Card::whyWanted);
       findings_->addWidget(made);
     }
     auto* line = static_cast<FindingLine*>(findings_->itemAt(static_cast<int>(i))->widget());

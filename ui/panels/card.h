@@ -32,6 +32,9 @@ public:
   // What is said at a field that was not understood; empty where all is well.
   QString errorAt(const std::string& key) const;
 
+signals:
+  void whyWanted(int rule); // a RuleId: of a finding below the fields
+
 protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
 

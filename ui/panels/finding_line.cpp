@@ -2,7 +2,10 @@
 
 #include <QPainter>
 
+#include <algorithm>
+
 #include "core/drawing/hatch.h"
+#include "core/rules/rule_book.h"
 #include "core/rules/wording.h"
 #include "ui/panels/look.h"
 
@@ -21,7 +24,10 @@ QString sentenceCase(QString words) {
 } // namespace
 
 FindingLine::FindingLine(Workbench& bench, QWidget* parent)
-    : QWidget(parent), bench_(bench), fix_(new WordButton({}, this)) {
+    : QWidget(parent), bench_(bench), fix_(new WordButton({}, this)), why_(new WordButton(tr("why"), this)) {
+  why_->setObjectName(QStringLiteral("why"));
+  why_->resize(why_->sizeHint());
+  connect(why_, &QPushButton::clicked, this, [this] { emit whyWanted(static_cast<int>(finding_.rule)); });
   connect(fix_, &QPushButton::clicked, this, [this] {
     const Finding finding = finding_; // ours changes under the call
     bench_.applyCorrection(finding);
@@ -38,7 +44,8 @@ void FindingLine::setFinding(const Finding& finding, bool first) {
   fix_->setVisible(!words.isEmpty());
   fix_->resize(fix_->sizeHint());
   fix_->move(0, 28);
-  setFixedHeight(words.isEmpty() ? 44 : 56);
+  setFixedHeight(56);
+  why_->setAccessibleName(tr("Why: rule %1").arg(QString::fromUtf8(rule(finding.rule).name.data())));
   setAccessibleName(text(message(job, finding)));
   setToolTip(text(message(job, finding)));
   show();
@@ -48,8 +55,12 @@ void FindingLine::setFinding(const Finding& finding, bool first) {
 void FindingLine::setTheme(ThemeName theme) {
   theme_ = theme;
   fix_->setTheme(theme);
+  why_->setTheme(theme);
   update();
 }
+
+// The same place on every finding, so that the hand finds it.
+void FindingLine::resizeEvent(QResizeEvent*) { why_->move(std::max(width() - why_->width() - 8, 0), 28); }
 
 void FindingLine::paintEvent(QPaintEvent*) {
   const Job& job = bench_.job();
@@ -63,7 +74,7 @@ void FindingLine::paintEvent(QPaintEvent*) {
   paintPixels(painter, drawing, theme_);
   const double at = box.x1 + 10;
   if (const std::string advice = adviceWords(finding_); !advice.empty())
-    paintWords(painter, theme_, {1, 38}, text(advice), 12, Ink::Text);
+    paintWords(painter, theme_, {1, 44}, elided(text(advice), 12, why_->x() - 8.0), 12, Ink::Text);
   if (width() - at > 40)
     paintWords(painter, theme_, {at, 14}, elided(text(sourceWords(job, finding_)), 11, width() - at), 11, Ink::Text2);
 }

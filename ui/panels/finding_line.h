@@ -19,13 +19,18 @@ public:
   void setFinding(const Finding& finding, bool first);
   void setTheme(ThemeName theme);
 
+signals:
+  void whyWanted(int rule); // a RuleId
+
 protected:
+  void resizeEvent(QResizeEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
 
 private:
   Workbench& bench_;
   Finding finding_;
   WordButton* fix_;
+  WordButton* why_;
   ThemeName theme_ = ThemeName::Light;
 };
 

@@ -1,10 +1,13 @@
 #include "ui/panels/punch_list.h"
 
+#include <QContextMenuEvent>
 #include <QKeyEvent>
+#include <QMenu>
 #include <QMouseEvent>
 #include <QPainter>
 
 #include "core/drawing/hatch.h"
+#include "core/rules/rule_book.h"
 #include "core/rules/wording.h"
 #include "ui/paint/painter.h"
 #include "ui/panels/look.h"
@@ -156,7 +159,7 @@ PunchList::PunchList(Workbench& bench, QWidget* parent) : QListView(parent), ben
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   setEditTriggers(NoEditTriggers);
   setAccessibleName(tr("Punch list"));
-  setWhatsThis(tr("Enter goes to the finding, F puts it right."));
+  setWhatsThis(tr("Enter goes to the finding, F puts it right, W opens its rule."));
 }
 
 void PunchList::follow(const WorkNotice& notice) {
@@ -230,7 +233,35 @@ void PunchList::keyPressEvent(QKeyEvent* event) {
     return goToRow(row);
   if (event->key() == Qt::Key_F && event->modifiers() == Qt::NoModifier)
     return fixRow(row);
+  if (event->key() == Qt::Key_W && event->modifiers() == Qt::NoModifier)
+    return askWhy(row);
   QListView::keyPressEvent(event);
+}
+
+void PunchList::askWhy(int row) {
+  if (const auto found = model_.finding(row))
+    emit whyWanted(static_cast<int>(found->finding().rule));
+}
+
+// By mouse where it points; by key at the current row.
+void PunchList::contextMenuEvent(QContextMenuEvent* event) {
+  const bool byKey = event->reason() == QContextMenuEvent::Keyboard;
+  const QModelIndex index = byKey ? currentIndex() : indexAt(event->pos());
+  const auto found = model_.finding(index.row());
+  if (!found)
+    return;
+  setCurrentIndex(index);
+  const int row = index.row();
+  auto* menu = new QMenu(this);
+  menu->setAttribute(Qt::WA_DeleteOnClose);
+  connect(menu->addAction(tr("Go there")), &QAction::triggered, this, [this, row] { goToRow(row); });
+  QAction* fix = menu->addAction(tr("Put it right"));
+  fix->setEnabled(found->finding().correction.has_value());
+  connect(fix, &QAction::triggered, this, [this, row] { fixRow(row); });
+  QAction* why = menu->addAction(tr("Why: rule %1").arg(QString::fromUtf8(rule(found->finding().rule).name.data())));
+  why->setObjectName(QStringLiteral("why"));
+  connect(why, &QAction::triggered, this, [this, row] { askWhy(row); });
+  menu->popup(byKey ? viewport()->mapToGlobal(visualRect(index).center()) : event->globalPos());
 }
 
 void PunchList::paintEvent(QPaintEvent* event) {

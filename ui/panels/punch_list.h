@@ -65,12 +65,18 @@ public:
   void setTheme(ThemeName theme);
   void fixRow(int row);
   void goToRow(int row);
+  // Asks for the page of the rule behind a row.
+  void askWhy(int row);
   // "3 on wall A, 1 elsewhere"
   QString note() const;
+
+signals:
+  void whyWanted(int rule); // a RuleId
 
 protected:
   void mouseReleaseEvent(QMouseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
+  void contextMenuEvent(QContextMenuEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
 
 private:

@@ -4,7 +4,7 @@
 #include <QSplitter>
 #include <QTabWidget>
 
-#include <numeric>
+#include <algorithm>
 
 namespace sillwright {
 
@@ -13,6 +13,7 @@ namespace {
 constexpr int shelfWidth = 176;
 constexpr int sideWidth = 360;
 constexpr int narrowSideWidth = 300;
+constexpr int ruleBookWidth = 400;
 constexpr int rowHeight = 311;
 constexpr int tabRowHeight = 236;
 
@@ -25,7 +26,7 @@ QSplitter* makeSplit(Qt::Orientation orientation, QWidget* parent = nullptr) {
 
 } // namespace
 
-Arrangement::Arrangement(const Places& places, QWidget* parent) : QWidget(parent) {
+Arrangement::Arrangement(const Places& places, QWidget* parent) : QWidget(parent), all_(places.all()), ruleBook_(places.ruleBook) {
   side_ = share(Qt::Vertical, {places.section, places.card}, {558, 337});
   row_ = share(Qt::Horizontal, {places.plan, places.punchList, places.schedule}, {260, 362, 438});
   middle_ = makeSplit(Qt::Vertical);
@@ -38,6 +39,7 @@ Arrangement::Arrangement(const Places& places, QWidget* parent) : QWidget(parent
   columns_->addWidget(middle_);
   for (QWidget* widget : {static_cast<QWidget*>(side_.split), static_cast<QWidget*>(side_.tabs)})
     columns_->addWidget(widget);
+  columns_->addWidget(ruleBook_);
   columns_->setStretchFactor(1, 1);
   for (PanelFrame* panel : places.all())
     panel->setMinimumSize(120, 80);
@@ -47,6 +49,7 @@ Arrangement::Arrangement(const Places& places, QWidget* parent) : QWidget(parent
   layout->addWidget(columns_);
   showAsTabs(side_, false);
   showAsTabs(row_, false);
+  ruleBook_->hide();
   arrange({1600, 1000});
 }
 
@@ -72,20 +75,45 @@ void Arrangement::showAsTabs(Shared& shared, bool tabs) {
 }
 
 void Arrangement::arrange(QSize window) {
+  window_ = window;
   const bool sideTabs = window.width() < narrow, rowTabs = window.height() < low;
   if (sideTabs != sideTabbed_)
     showAsTabs(side_, sideTabbed_ = sideTabs);
   if (rowTabs != rowTabbed_)
     showAsTabs(row_, rowTabbed_ = rowTabs);
-  const int side = sideTabs ? narrowSideWidth : sideWidth;
+  placeColumns();
   const int row = rowTabs ? tabRowHeight : rowHeight;
-  const int wide = std::max(window.width() - shelfWidth - side - 2, 100);
-  columns_->setSizes({shelfWidth, wide, sideTabs ? 0 : side, sideTabs ? side : 0});
   const int high = std::max(window.height() - 76 - 28 - row - 1, 100);
   middle_->setSizes({high, rowTabs ? 0 : row, rowTabs ? row : 0});
 }
 
+void Arrangement::placeColumns() {
+  side_.split->setVisible(!ruleBookShown_ && !sideTabbed_);
+  side_.tabs->setVisible(!ruleBookShown_ && sideTabbed_);
+  ruleBook_->setVisible(ruleBookShown_);
+  const int side = sideTabbed_ ? narrowSideWidth : ruleBookShown_ && window_.width() >= 1500 ? ruleBookWidth : sideWidth;
+  const int wide = std::max(window_.width() - shelfWidth - side - 2, 100);
+  columns_->setSizes({shelfWidth, wide, ruleBookShown_ || sideTabbed_ ? 0 : side,
+                      !ruleBookShown_ && sideTabbed_ ? side : 0, ruleBookShown_ ? side : 0});
+}
+
+void Arrangement::showRuleBook(bool shown) {
+  ruleBookShown_ = shown;
+  placeColumns();
+}
+
+std::vector<PanelFrame*> Arrangement::reachable() const {
+  std::vector<PanelFrame*> panels = all_;
+  std::erase_if(panels, [this](PanelFrame* panel) {
+    const bool aside = std::find(side_.panels.begin(), side_.panels.end(), panel) != side_.panels.end();
+    return ruleBookShown_ ? aside : panel == ruleBook_;
+  });
+  return panels;
+}
+
 void Arrangement::raisePanel(PanelFrame& panel) {
+  if (ruleBookShown_ && std::find(side_.panels.begin(), side_.panels.end(), &panel) != side_.panels.end())
+    showRuleBook(false);
   for (const Shared* shared : {&side_, &row_})
     if (shared->tabs->indexOf(&panel) >= 0)
       shared->tabs->setCurrentWidget(&panel);

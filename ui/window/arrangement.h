@@ -1,5 +1,6 @@
 // Where the panels stand: shelf left, elevation in the middle with plan, punch list and schedule in a row below it,
-// section and card on the right. In a narrow window section and card become tabs, in a low one the row does.
+// section and card on the right. In a narrow window section and card become tabs, in a low one the row does. While the
+// rule book is open it stands in the place of section and card.
 #pragma once
 
 #include <QWidget>
@@ -21,8 +22,8 @@ struct Places {
   PanelFrame* plan = nullptr;
   PanelFrame* punchList = nullptr;
   PanelFrame* schedule = nullptr;
-  // In the order the keyboard goes through them.
-  std::vector<PanelFrame*> all() const { return {shelf, elevation, section, card, plan, punchList, schedule}; }
+  PanelFrame* ruleBook = nullptr;
+  std::vector<PanelFrame*> all() const { return {shelf, elevation, section, card, ruleBook, plan, punchList, schedule}; }
 };
 
 class Arrangement : public QWidget {
@@ -38,8 +39,12 @@ public:
   void arrange(QSize window);
   bool sideAsTabs() const { return sideTabbed_; }
   bool rowAsTabs() const { return rowTabbed_; }
-  // Brings a panel to the front where it stands behind a tab.
+  // Brings a panel to the front where it stands behind a tab, or behind the rule book.
   void raisePanel(PanelFrame& panel);
+  void showRuleBook(bool shown);
+  bool ruleBookShown() const { return ruleBookShown_; }
+  // In the order the keyboard goes through them: without what the rule book hides, or without the rule book.
+  std::vector<PanelFrame*> reachable() const;
 
 private:
   // Two ways for the same panels to share a place: side by side, or behind tabs.
@@ -51,11 +56,16 @@ private:
   };
   Shared share(Qt::Orientation orientation, std::vector<PanelFrame*> panels, std::vector<int> sizes);
   void showAsTabs(Shared& shared, bool tabs);
+  void placeColumns();
 
   Shared side_;
   Shared row_;
   QSplitter* columns_;
   QSplitter* middle_;
+  std::vector<PanelFrame*> all_;
+  PanelFrame* ruleBook_;
+  bool ruleBookShown_ = false;
+  QSize window_;
   bool sideTabbed_ = false;
   bool rowTabbed_ = false;
 };

@@ -87,6 +87,7 @@ void MainWindow::makePanels() {
   punchList_ = new PunchList(bench_);
   card_ = new Card(bench_);
   schedule_ = new Schedule(bench_);
+  ruleBook_ = new RuleBookPanel(bench_);
   status_ = new StatusLine(bench_);
   places_.shelf = new PanelFrame(tr("Shelf"), shelf_);
   places_.elevation = new PanelFrame(tr("Elevation"), elevation_);
@@ -95,6 +96,7 @@ void MainWindow::makePanels() {
   places_.plan = new PanelFrame(tr("Plan"), plan_);
   places_.punchList = new PanelFrame(tr("Punch list"), punchList_);
   places_.schedule = new PanelFrame(tr("Wall-end schedule"), schedule_);
+  places_.ruleBook = new PanelFrame(tr("Rule book"), ruleBook_);
   places_.shelf->setNote(tr("drag onto a canvas"));
   arrangement_ = new Arrangement(places_);
   auto* central = new QWidget;
@@ -225,6 +227,7 @@ void MainWindow::connectParts() {
       bench_.session().show(bench_.job().walls[static_cast<std::size_t>(at)].id);
   });
   connect(files_, &Files::changed, this, &MainWindow::showWords);
+  connectRuleBook();
 }
 
 // ---- following the work -----------------------------------------------------------------------------------------
@@ -236,6 +239,7 @@ void MainWindow::follow(const WorkNotice& notice) {
   punchList_->follow(notice);
   card_->follow(notice);
   schedule_->follow(notice);
+  ruleBook_->follow();
   shelf_->follow(notice);
   status_->follow();
   counts_->setCounts(bench_.checker().counts());
@@ -268,6 +272,7 @@ void MainWindow::showWords() {
     places_.plan->setNote(plan_->sizeWords());
   places_.punchList->setNote(punchList_->note());
   places_.schedule->setNote(schedule_->note());
+  places_.ruleBook->setNote(ruleBook_->note());
   fromInside_->setChecked(elevation_->fromInside());
   const QString state = files_->unsaved() ? tr("not saved") : files_->path().isEmpty() ? tr("new") : tr("saved");
   jobWords_->setText(tr("%1 · %2").arg(files_->shortName(), state));
@@ -315,7 +320,7 @@ void MainWindow::zoom(double factor) {
 }
 
 void MainWindow::focusPanel(int step) {
-  const std::vector<PanelFrame*> panels = places_.all();
+  const std::vector<PanelFrame*> panels = arrangement_->reachable();
   const auto count = static_cast<int>(panels.size());
   int at = 0;
   for (int i = 0; i < count; ++i)
@@ -323,7 +328,7 @@ void MainWindow::focusPanel(int step) {
       at = i;
   PanelFrame& panel = *panels[static_cast<std::size_t>((at + step + count) % count)];
   arrangement_->raisePanel(panel);
-  QWidget* target = panel.body();
+  QWidget* target = panel.body()->focusProxy() ? panel.body()->focusProxy() : panel.body();
   if (target->focusPolicy() == Qt::NoFocus) // a scroll area: its first control takes the keyboard
     for (QWidget* child : target->findChildren<QWidget*>())
       if ((child->focusPolicy() & Qt::TabFocus) && child->isVisibleTo(&panel)) {
@@ -388,6 +393,7 @@ void MainWindow::applyTheme() {
   punchList_->setTheme(theme_);
   card_->setTheme(theme_);
   schedule_->setTheme(theme_);
+  ruleBook_->setTheme(theme_);
   counts_->setTheme(theme_);
   status_->setTheme(theme_);
   actions_->setTheme(theme_);

@@ -4,6 +4,7 @@
 
 #include <QMainWindow>
 #include <QPalette>
+#include <QPointer>
 
 #include <functional>
 
@@ -13,6 +14,7 @@
 #include "ui/panels/card.h"
 #include "ui/panels/panel_frame.h"
 #include "ui/panels/punch_list.h"
+#include "ui/panels/rule_book_panel.h"
 #include "ui/panels/schedule.h"
 #include "ui/panels/shelf.h"
 #include "ui/window/actions.h"
@@ -46,6 +48,7 @@ public:
   PunchListModel& punchList() const { return punchList_->findings(); }
   Card& card() const { return *card_; }
   Schedule& schedule() const { return *schedule_; }
+  RuleBookPanel& ruleBookPanel() const { return *ruleBook_; }
   CountsBar& counts() const { return *counts_; }
   StatusLine& status() const { return *status_; }
 
@@ -58,6 +61,14 @@ public:
   void showWallBeside(int step);
   void addRectangle(); // four walls; asks for their lengths
   void editTitleBlock();
+  void editJobOptions();
+  bool ruleBookShown() const { return arrangement_->ruleBookShown(); }
+  void openRuleBook();  // with the keyboard in its search line
+  void leaveRuleBook(); // back to where the keyboard was
+  void showRule(RuleId id);
+  void explainFinding(); // the rule of the current row of the punch list, or of its first
+  void changeLimitOfJob(const QString& limit);
+  void changeCountsOfRule(const QString& rule);
   void showFindingBeside(int step);
   void putRight();
   void toggleLevel(Level level);
@@ -89,6 +100,8 @@ private:
   void fillPieceMenu(QMenu& menu);
   void fillRecentMenu(QMenu& menu);
   void alignSection();
+  void raiseRuleBook();
+  void connectRuleBook();
   void applyTheme();
 
   Workbench& bench_;
@@ -106,6 +119,8 @@ private:
   PunchList* punchList_ = nullptr;
   Card* card_ = nullptr;
   Schedule* schedule_ = nullptr;
+  RuleBookPanel* ruleBook_ = nullptr;
+  QPointer<QWidget> beforeRuleBook_; // had the keyboard
   Places places_;
   Arrangement* arrangement_ = nullptr;
   CountsBar* counts_ = nullptr;
