@@ -8,6 +8,7 @@
 #include <sstream>
 
 #include "core/edit/limits.h"
+#include "core/rules/rule_book.h"
 #include "tests/support/sample_jobs.h"
 #include "ui/sheet/output.h"
 #include "ui/sheet/pages.h"
@@ -168,9 +169,31 @@ TEST(Sheet, whatTheJobChangedInTheRuleBookIsPrintedOnEveryPaper) {
       for (const Prim& prim : page.drawing.prims())
         if (prim.kind == Prim::Kind::Text)
           all += page.drawing.textOf(prim).text + " ";
-    for (const char* printed : {"RULE BOOK CHANGED FOR THIS JOB", "strap.steel target: 1 1/2\" (rule book 1\")",
+    for (const char* printed : {"RULES CHANGED", "strap.steel target: 1 1/2\" (rule book 1\")",
                                 "strap.seam: WATCH at most", "2031-05-14", "M. Birch"})
       EXPECT_NE(all.find(printed), std::string::npos) << paper.key << ": " << printed;
+  }
+}
+
+TEST(Sheet, aJobThatChangedEveryRuleHasThemAllOnThePaper) {
+  Job job = support::boatShedFront();
+  for (const RuleRow& row : ruleBook()) {
+    const Grounds grounds{"of a reason said at some length, so that it takes two lines or three", "R. Alder", "2031-05-14"};
+    const auto changed = setRuleCounts(job, row.name, RuleCounts::Watch, grounds);
+    ASSERT_TRUE(changed) << row.name;
+    job = *changed;
+  }
+  for (const char* paper : {"letter", "a4", "tabloid", "arch-d"}) {
+    std::string all;
+    for (const Page& page : composeSheets(job, on(paper)))
+      for (const Prim& prim : page.drawing.prims())
+        if (prim.kind == Prim::Kind::Text) {
+          all += page.drawing.textOf(prim).text + " ";
+          EXPECT_TRUE((Bounds{0, 0, page.width, page.height}).grown(-20).contains(prim.box))
+              << paper << ": " << page.drawing.textOf(prim).text;
+        }
+    for (const RuleRow& row : ruleBook())
+      EXPECT_NE(all.find(std::string(row.name) + ": WATCH at most"), std::string::npos) << paper << " " << row.name;
   }
 }
 

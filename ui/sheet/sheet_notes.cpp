@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <functional>
 
 #include "core/drawing/hatch.h"
 #include "core/rules/limit_words.h"
@@ -75,20 +76,19 @@ void findingsBlock(Pen& pen, const NotesInput& input) {
 }
 
 // What this job changed in the rule book, with the grounds: a sheet is not read without them.
-void overridesBlock(Pen& pen, const NotesInput& input) {
-  const Job& job = *input.job;
-  if (job.limits->overrides.empty() && job.limits->rules.empty())
-    return;
-  pen.title("RULE BOOK CHANGED FOR THIS JOB", "reglas cambiadas");
+std::vector<std::string> changedRules(const Job& job) {
+  std::vector<std::string> lines;
   for (const LimitOverride& change : job.limits->overrides)
     if (const auto key = limitKey(change.key)) {
       const LimitRow& row = limitTable()[static_cast<std::size_t>(*key)];
-      pen.text(change.key + ": " + limitWords(job, row, change.value) + " (rule book " +
-               limitWords(job, row, row.value) + "): " + groundsWords(change.reason, change.who, change.date));
+      lines.push_back(change.key + ": " + limitWords(job, row, change.value) + " (rule book " +
+                      limitWords(job, row, row.value) + "): " +
+                      groundsWords(change.reason, change.who, change.date));
     }
   for (const RuleOverride& change : job.limits->rules)
-    pen.text(change.rule + ": " + std::string(countsWords(change.counts)) + ": " +
-             groundsWords(change.reason, change.who, change.date));
+    lines.push_back(change.rule + ": " + std::string(countsWords(change.counts)) + ": " +
+                    groundsWords(change.reason, change.who, change.date));
+  return lines;
 }
 
 // Readings of the pour line: at both ends of the part and at every step in it.
@@ -183,27 +183,39 @@ void keyBlock(Pen& pen, const NotesInput&) {
 }
 
 using Block = void (*)(Pen&, const NotesInput&);
-constexpr std::array<Block, 6> blocks{findingsBlock, overridesBlock, barsBlock, pourBlock, checksBlock, keyBlock};
 constexpr std::array<Block, 3> partBlocks{findingsBlock, barsBlock, pourBlock};
-constexpr std::array<Block, 3> jobBlocks{overridesBlock, checksBlock, keyBlock};
 
-// A block and what it is about.
-struct Note {
-  Block block;
-  const NotesInput* input;
-};
+using Note = std::function<void(Pen&)>;
+
+void addNote(std::vector<Note>& notes, Block block, const NotesInput& input) {
+  notes.push_back([block, &input](Pen& pen) { block(pen, input); });
+}
+
+// A few lines a note: a long list goes on in the next column, nothing of it is lost.
+void addChangedRules(std::vector<Note>& notes, const NotesInput& input) {
+  constexpr std::size_t most = 6;
+  const std::vector<std::string> lines = changedRules(*input.job);
+  for (std::size_t from = 0; from < lines.size(); from += most)
+    notes.push_back([lines, from](Pen& pen) {
+      pen.title(from == 0 ? "RULES CHANGED" : "RULES CHANGED, MORE", "reglas cambiadas");
+      for (std::size_t i = from; i < std::min(from + most, lines.size()); ++i)
+        pen.text(lines[i]);
+    });
+}
 
 std::vector<Note> allNotes(const NotesInput& input) {
   std::vector<Note> notes;
-  for (const Block block : blocks)
-    notes.push_back({block, &input});
+  addNote(notes, findingsBlock, input);
+  addChangedRules(notes, input);
+  for (const Block block : {barsBlock, pourBlock, checksBlock, keyBlock})
+    addNote(notes, block, input);
   return notes;
 }
 
 double heightOf(const Note& note, double width) {
   Drawing scratch;
   Pen pen{scratch, 0, width, 0};
-  note.block(pen, *note.input);
+  note(pen);
   return pen.y;
 }
 
@@ -217,7 +229,7 @@ std::size_t fill(Drawing& page, const std::vector<Note>& notes, const Bounds& co
     if (y + tall > column.y1 && y > column.y0)
       return i;
     Pen pen{page, column.x0, column.x1, y};
-    notes[i].block(pen, *notes[i].input);
+    notes[i](pen);
     y = pen.y + 12;
   }
   return notes.size();
@@ -262,12 +274,14 @@ void addNotePages(std::vector<Draft>& drafts, const std::vector<NotesInput>& par
   for (const NotesInput& part : parts)
     for (const Block block : partBlocks)
       if (!part.onlyBars || block == barsBlock)
-        notes.push_back({block, &part});
+        addNote(notes, block, part);
   // Where all parts have their own column of notes, checks and key stand there.
   const bool column = std::all_of(parts.begin(), parts.end(), [](const NotesInput& part) { return part.onlyBars; });
-  for (const Block block : jobBlocks)
-    if (!column)
-      notes.push_back({block, &parts.front()});
+  if (!column) {
+    addChangedRules(notes, parts.front());
+    for (const Block block : {checksBlock, keyBlock})
+      addNote(notes, block, parts.front());
+  }
   Draft like;
   like.title = "NOTES";
   like.subject = "all walls";
