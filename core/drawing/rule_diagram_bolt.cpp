@@ -71,9 +71,10 @@ void splice(Sketch& s) {
   wall(s);
   sill(s, 0, 122);
   sill(s, 122, right);
+  s.flag(Level::Fix, {114, 56, 130, pour});
   bolt(s, 108, 44);
-  s.flag(Level::Fix, {116, 60, 128, pour});
-  s.leader({140, 36}, {122, 58});
+  s.line({122, onSill}, {122, pour}, Ink::WoodLine, 1.4);
+  s.leader({140, 36}, {122, 74});
   s.name({142, 32}, "splice", Anchor::Start);
   s.say({70, 32}, "no washer over it");
 }
@@ -106,14 +107,14 @@ void opening(Sketch& s) {
 void match(Sketch& s) {
   wall(s);
   sill(s, 0, right);
-  bolt(s, 30);
-  bolt(s, 90);
-  s.flag(Level::Watch, {142, 32, 158, 52});
-  bolt(s, 150, 26, 32);
-  s.dashed({{20, 52}, {190, 52}}, 8, 3, Ink::Dim, 0.7);
-  s.witness({160, 32}, {176, 32});
-  s.upright(170, 32, 52, limitWords("bolt.match", "", "apart"));
-  s.say({60, 36}, "up alike");
+  bolt(s, 24);
+  bolt(s, 80);
+  s.flag(Level::Watch, {128, 32, 144, 52});
+  bolt(s, 136, 26, 32);
+  s.dashed({{14, 52}, {178, 52}}, 8, 3, Ink::Dim, 0.7);
+  s.witness({146, 32}, {162, 32});
+  s.upright(156, 32, 52, limitWords("bolt.match", "most", "alike"));
+  s.say({52, 36}, "up alike");
 }
 
 void shear(Sketch& s) {

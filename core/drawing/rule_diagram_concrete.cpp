@@ -26,13 +26,13 @@ void barCover(Sketch& s) {
 void barClear(Sketch& s) {
   concrete(s, {0, 20, right, foot});
   blade(s, 0, right, 20);
-  bar(s, {0, 60}, {right, 60}, 7);
-  bar(s, {0, 78}, {right, 78}, 7);
+  bar(s, {0, 56}, {right, 56}, 7);
+  bar(s, {0, 82}, {right, 82}, 7);
   for (const double x : {40.0, 180.0})
     bar(s, {x, 34}, {x, foot}, 7);
-  s.flag(Level::Watch, {64, 63.5, 128, 74.5});
-  s.say({110, 48}, "clear", Anchor::Middle, Ink::Concrete);
-  s.say({110, 104}, limitWords("bar.clear", "least, or one bar", "one bar apart"), Anchor::Middle, Ink::Concrete);
+  s.flag(Level::Watch, {60, 59.5, 108, 78.5});
+  s.upright(124, 59.5, 78.5, "clear", Side::Right, Ink::Concrete);
+  s.say({110, 110}, limitWords("bar.clear", "least, or one bar", "one bar apart"), Anchor::Middle, Ink::Concrete);
 }
 
 void barTop(Sketch& s) {
@@ -113,14 +113,14 @@ void formSquare(Sketch& s) {
 }
 
 void formThickness(Sketch& s) {
-  concrete(s, {66, 36, 138, foot});
-  formBoard(s, {52, 24, 66, foot - 2});
-  formBoard(s, {138, 24, 152, foot - 2});
-  s.flag(Level::Watch, {66, 50, 80, foot - 3});
-  s.dashed({{80, 20}, {80, foot - 2}}, 8, 3, Ink::Dim, 0.8);
-  s.across(14, 66, 138, "width", Side::Left);
-  s.say({158, 66}, limitWords("form.thickness thicker", "wider", "not wider"), Anchor::Start);
-  s.say({158, 82}, limitWords("form.thickness thinner", "thinner", "not thinner"), Anchor::Start);
+  concrete(s, {54, 36, 126, foot});
+  formBoard(s, {40, 24, 54, foot - 2});
+  formBoard(s, {126, 24, 140, foot - 2});
+  s.flag(Level::Watch, {54, 50, 68, foot - 3});
+  s.dashed({{68, 20}, {68, foot - 2}}, 8, 3, Ink::Dim, 0.8);
+  s.across(14, 54, 126, "width", Side::Left);
+  s.say({148, 66}, limitWords("form.thickness thicker", "wider", "not wider"), Anchor::Start);
+  s.say({148, 82}, limitWords("form.thickness thinner", "thinner", "not thinner"), Anchor::Start);
 }
 
 constexpr std::array pictures{

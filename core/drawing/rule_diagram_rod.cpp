@@ -85,9 +85,8 @@ void steel(Sketch& s) {
   bar(s, {0, 86}, {right, 86}, 6);
   s.flag(Level::Watch, {88, 59, 104, 66});
   anchorAbove(s, {96, 74}, 8);
-  s.leader({124, 20}, {104, 62});
-  s.say({128, 22}, "clear of bars", Anchor::Start);
-  s.say({6, 22}, limitWords("rod.steel target", "better", ""), Anchor::Start);
+  s.leader({118, 26}, {102, 61});
+  s.say({110, 22}, limitWords("rod.steel target", "clear of bars is better", "clear of bars"));
   s.name({6, 122}, "wall, from above", Anchor::Start);
 }
 

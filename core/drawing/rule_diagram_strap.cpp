@@ -20,8 +20,8 @@ void edge(Sketch& s) {
   strapFront(s, {.x = 122, .width = 20, .top = 8, .joint = 62, .bottom = 116});
   s.flag(Level::Fix, {132, 71, 150, 116});
   s.witness({150, 60}, {150, 18});
-  s.across(24, 132, 150, limitWords("strap.edge target", "better", "edge"), Side::Right);
-  s.say({154, 42}, "type's least", Anchor::Start);
+  s.across(24, 132, 150, "type's least", Side::Right);
+  s.say({154, 42}, limitWords("strap.edge target", "better", "more is better"), Anchor::Start);
   s.name({156, 100}, "wall end", Anchor::Start);
 }
 
@@ -29,12 +29,12 @@ void joint(Sketch& s) {
   concrete(s, {0, 62, right, foot});
   wood(s, {60, 0, 124, 62});
   blade(s, 0, right, 62);
-  strapFront(s, {.x = 92, .width = 44, .top = 0, .joint = 80, .bottom = foot});
-  s.flag(Level::Fix, {70, 62, 114, 80});
-  s.witness({122, 80}, {146, 80});
-  s.upright(140, 62, 80, limitWords("strap.joint", "most", "on the line"), Side::Right, Ink::Concrete);
+  strapFront(s, {.x = 92, .width = 44, .top = 0, .joint = 90, .bottom = foot});
+  s.flag(Level::Fix, {70, 62, 114, 90});
+  s.witness({122, 90}, {146, 90});
+  s.upright(140, 62, 90, limitWords("strap.joint", "most", "on the line"), Side::Right, Ink::Concrete);
   s.name({4, 57}, "pour line", Anchor::Start);
-  s.name({60, 94}, "joint line", Anchor::End, Ink::Concrete);
+  s.name({60, 104}, "joint line", Anchor::End, Ink::Concrete);
 }
 
 void pair(Sketch& s) {
@@ -161,7 +161,7 @@ void type(Sketch& s) {
   s.leader({146, 24}, {124, 24});
   s.say({150, 28}, "as marked", Anchor::Start);
   s.leader({76, 58}, {103, 58});
-  s.say({72, 62}, "set", Anchor::End);
+  s.say({72, 62}, "as set", Anchor::End);
 }
 
 void capacity(Sketch& s) {

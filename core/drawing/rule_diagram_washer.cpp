@@ -30,7 +30,7 @@ void sheathing(Sketch& s) {
   s.witness({115, 73}, {140, 73});
   s.upright(132, 73, 96, limitWords("washer.sheathing", "most", "near the edge"), Side::Right, Ink::Wood);
   s.name({6, 122}, "sheathing", Anchor::Start);
-  s.say({214, 122}, limitWords("washer.sheathing over", "or more", "strong panel"), Anchor::End);
+  s.say({214, 122}, "over " + limitWords("washer.sheathing over", "", "its plf"), Anchor::End);
 }
 
 void slot(Sketch& s) {
