@@ -9,6 +9,7 @@
 #include "core/drawing/section_pen.h"
 #include "core/drawing/text_metrics.h"
 #include "core/geometry/clearance.h"
+#include "core/rules/anchor_checks.h"
 #include "core/rules/limits.h"
 #include "core/rules/thread_stack.h"
 
@@ -61,7 +62,7 @@ std::vector<ListLine> stackOnTheThread(const SectionPen& pen) {
     return {};
   const double standout = resolve(*pen.input.job->limits)[LimitKey::BoltStandoutThreads];
   const SillPiece& sill = pen.layout.sills[*anchor.sillPiece];
-  const auto stack = threadStack(*anchor.boltType, sill.box.z.length(), anchor.washer, anchor.bolt->cutWasher, standout);
+  const auto stack = stackOn(pen.layout, anchor, standout);
   if (!stack)
     return {};
   std::vector<ListLine> rows{{"stack on the thread", {}, Weight::Bold, Ink::Text2},

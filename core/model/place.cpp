@@ -44,8 +44,12 @@ std::optional<Neighbour> neighbourAt(const Job& job, const WallLine& wall, bool 
     neighbour.insideCorner = neighbour.turn < -1.0;
     neighbour.thickness = other->thickness;
     neighbour.sillInset = other->sillInset;
-    if (!other->sills.empty())
-      neighbour.sillWidth = dressedWidth((atStart ? other->sills.back() : other->sills.front()).nominal);
+    neighbour.framing = atStart ? other->endFraming : other->startFraming;
+    if (!other->sills.empty()) {
+      const Sill& sill = atStart ? other->sills.back() : other->sills.front();
+      neighbour.sillWidth = dressedWidth(sill.nominal);
+      neighbour.sillStart = atStart ? wallLength(job, *other) - sill.to : sill.from;
+    }
     return neighbour;
   }
   return std::nullopt;

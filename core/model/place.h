@@ -16,6 +16,8 @@ struct Neighbour {
   double thickness = 0;      // of the neighbour
   double sillInset = 0;
   double sillWidth = 0;      // of the neighbour's first sill at that corner; 0 where it has none
+  double sillStart = 0;      // where that sill begins, from the corner along the neighbour; less than zero: past it
+  EndFraming framing = EndFraming::RunsBy; // of the neighbour at that corner
   bool operator==(const Neighbour&) const = default;
 };
 

@@ -3,25 +3,16 @@
 #include <cmath>
 
 #include "core/geometry/clearance.h"
+#include "core/rules/anchor_checks.h"
 #include "core/rules/concrete_cover.h"
 #include "core/rules/measure.h"
 #include "core/rules/subjects.h"
-#include "core/standards/cover.h"
 
 namespace sillwright {
 
 namespace {
 
 using Field = Correction::Field;
-
-Box3 hullOf(const AnchorBody& anchor) {
-  Box3 all = bounds(anchor.shank);
-  for (const Capsule& part : anchor.foot) {
-    const Box3 box = bounds(part);
-    all = {hull(all.s, box.s), hull(all.d, box.d), hull(all.z, box.z)};
-  }
-  return all;
-}
 
 // The bolt moves, not the rod that hangs on its column; of two bolts the younger.
 bool moves(const AnchorBody& a, const AnchorBody& b) { return a.isRod != b.isRod ? !a.isRod : b.id < a.id; }
@@ -86,29 +77,9 @@ void checkBoltGap(const WallLayout& layout, const ResolvedLimits& limits, Drafts
 }
 
 void checkBoltCover(const WallLayout& layout, const ResolvedLimits&, Drafts& drafts) {
-  for (const AnchorBody& bolt : layout.anchors) {
-    if (bolt.isRod)
-      continue;
-    const int number = static_cast<int>(std::lround(bolt.diameter * 8)); // a bar of the same thickness
-    Box3 steel = hullOf(bolt);
-    steel.z.to = std::min(steel.z.to, bolt.pour);
-    for (const Cover& cover : coversOf(layout, steel)) {
-      const double limit =
-          requiredCover(cover.earth ? Exposure::CastAgainstEarth : Exposure::ExposedOrGround, number);
-      if (cover.face == CoverFace::Top || cover.face == CoverFace::FootingTop || !under(cover.measured, limit))
-        continue;
-      Draft& draft = report(drafts, layout, RuleId::BoltCover, Level::Ask, {bolt.id},
-                            {cover.measured, limit, cover.region, Wanted::AtLeast, Unit::Inch,
-                             static_cast<std::uint8_t>(cover.face)});
-      const double by = wayToMore(cover.face) * (limit - cover.measured);
-      if (fieldOf(cover.face) == Field::Station)
-        draft.corrections.push_back(move(bolt.id, Field::Station, bolt.station, by));
-      else if (fieldOf(cover.face) == Field::Depth)
-        draft.corrections.push_back(move(bolt.id, Field::Depth, bolt.depth, by));
-      else
-        draft.corrections.push_back(move(bolt.id, Field::Projection, bolt.bolt->projection, by));
-    }
-  }
+  for (const AnchorBody& bolt : layout.anchors)
+    if (!bolt.isRod)
+      checkCover(layout, RuleId::BoltCover, bolt, drafts);
 }
 
 // Variants: 0 not inward, 1 leg short, 2 leg long, 3 out of the concrete.

@@ -2,19 +2,15 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/rules/anchor_checks.h"
 #include "core/rules/measure.h"
 #include "core/rules/subjects.h"
-#include "core/rules/thread_stack.h"
 
 namespace sillwright {
 
 namespace {
 
 using Field = Correction::Field;
-
-Box3 shankBox(const AnchorBody& bolt, Interval z) {
-  return {around(bolt.station, bolt.diameter), around(bolt.depth, bolt.diameter), z};
-}
 
 using Bolts = std::vector<const AnchorBody*>;
 
@@ -37,16 +33,14 @@ std::vector<Bolts> alike(const WallLayout& layout) {
   return all;
 }
 
-double projectionOf(const AnchorBody* bolt) { return bolt->bolt->projection; }
-
 // What most of them stand up; of values that are as common the lowest.
 double commonest(const Bolts& bolts) {
-  double best = projectionOf(bolts.front());
+  double best = projectionOf(*bolts.front());
   std::ptrdiff_t most = 0;
   for (const AnchorBody* bolt : bolts) {
-    const double value = projectionOf(bolt);
+    const double value = projectionOf(*bolt);
     const auto same = std::count_if(bolts.begin(), bolts.end(), [&](const AnchorBody* other) {
-      return std::abs(projectionOf(other) - value) < tolerance::same;
+      return std::abs(projectionOf(*other) - value) < tolerance::same;
     });
     if (same > most || (same == most && value < best)) {
       most = same;
@@ -62,9 +56,7 @@ void checkBoltRunOut(const WallLayout& layout, const ResolvedLimits& limits, Dra
   for (const AnchorBody& bolt : layout.anchors) {
     if (bolt.isRod || !bolt.sillPiece || bolt.boltType->threadLength <= 0)
       continue;
-    const Box3& sill = layout.sills[*bolt.sillPiece].box;
-    const auto stack = threadStack(*bolt.boltType, sill.z.length(), bolt.washer, bolt.bolt->cutWasher,
-                                   limits[LimitKey::BoltStandoutThreads]);
+    const auto stack = stackOn(layout, bolt, limits[LimitKey::BoltStandoutThreads]);
     if (!stack)
       continue;
     const double nut = bolt.pour + stack->sill + stack->plateWasher + stack->cutWasher;
@@ -83,7 +75,7 @@ void checkBoltMatch(const WallLayout& layout, const ResolvedLimits& limits, Draf
   for (const Bolts& bolts : alike(layout)) {
     const double common = commonest(bolts);
     for (const AnchorBody* bolt : bolts) {
-      const double off = projectionOf(bolt) - common;
+      const double off = projectionOf(*bolt) - common;
       if (!over(std::abs(off), limit))
         continue;
       const Box3 region = shankBox(*bolt, betweenValues(bolt->pour + common, bolt->top));

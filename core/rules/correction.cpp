@@ -9,79 +9,85 @@ namespace {
 using Field = Correction::Field;
 
 template <class Stretch> void moveStretch(Stretch& piece, Field field, double by) {
-  if (field != Field::Station)
-    return;
-  piece.from += by;
-  piece.to += by;
+  if (field == Field::Station || field == Field::LeftEnd)
+    piece.from += by;
+  if (field == Field::Station || field == Field::RightEnd)
+    piece.to += by;
 }
 
-void apply(PourStep& step, Field field, double by) {
-  moveStretch(step, field, by);
-  if (field == Field::Height)
-    step.height += by;
+void apply(PourStep& step, const Correction& c) {
+  moveStretch(step, c.field, c.by);
+  if (c.field == Field::Height)
+    step.height += c.by;
 }
 
-void apply(Sill& sill, Field field, double by) {
-  moveStretch(sill, field, by);
-  if (field == Field::Station)
+void apply(Sill& sill, const Correction& c) {
+  moveStretch(sill, c.field, c.by);
+  if (c.field == Field::Station)
     for (double& splice : sill.splices)
-      splice += by;
+      splice += c.by;
 }
 
-void apply(Opening& opening, Field field, double by) {
-  moveStretch(opening, field, by);
+void apply(Opening& opening, const Correction& c) {
+  moveStretch(opening, c.field, c.by);
 }
-void apply(Panel& panel, Field field, double by) {
-  moveStretch(panel, field, by);
-}
-
-void apply(Column& column, Field field, double by) {
-  if (field == Field::Station)
-    column.station += by;
+void apply(Panel& panel, const Correction& c) {
+  moveStretch(panel, c.field, c.by);
 }
 
-void apply(Strap& strap, Field field, double by) {
-  if (field == Field::Station)
-    strap.station += by;
-  if (field == Field::Height)
-    strap.heightOffset += by;
+void apply(Column& column, const Correction& c) {
+  if (c.field == Field::Station)
+    column.station += c.by;
 }
 
-void apply(Bolt& bolt, Field field, double by) {
-  if (field == Field::Station)
-    bolt.station += by;
-  if (field == Field::Depth)
-    bolt.depth += by;
-  if (field == Field::Projection)
-    bolt.projection += by;
-  if (field == Field::Hook)
+void apply(Strap& strap, const Correction& c) {
+  if (c.field == Field::Station)
+    strap.station += c.by;
+  if (c.field == Field::Height)
+    strap.heightOffset += c.by;
+}
+
+void apply(Bolt& bolt, const Correction& c) {
+  if (c.field == Field::Station)
+    bolt.station += c.by;
+  if (c.field == Field::Depth)
+    bolt.depth += c.by;
+  if (c.field == Field::Projection)
+    bolt.projection += c.by;
+  if (c.field == Field::Hook)
     bolt.hook = HookDirection::Inward;
+  if (c.field == Field::Washer) {
+    bolt.washer = c.type;
+    bolt.washerShift = c.by;
+  }
+  if (c.field == Field::CutWasher || (c.field == Field::Washer && c.by != 0))
+    bolt.cutWasher = true;
 }
 
-void apply(Rod& rod, Field field, double by) {
-  if (field == Field::Station)
-    rod.offset += rod.side == Side::Right ? by : -by;
-  if (field == Field::Depth)
-    rod.depth += by;
-  if (field == Field::Projection)
-    rod.projection += by;
+void apply(Rod& rod, const Correction& c) {
+  if (c.field == Field::Station)
+    rod.offset += rod.side == Side::Right ? c.by : -c.by;
+  if (c.field == Field::Depth)
+    rod.depth += c.by;
+  if (c.field == Field::Projection)
+    rod.projection += c.by;
 }
 
-void apply(Bar& bar, Field field, double by) {
+void apply(Bar& bar, const Correction& c) {
   BarPlace& place = bar.found ? *bar.found : bar.planned;
   for (Point3* end : {&place.a, &place.b}) {
-    if (field == Field::Station)
-      end->s += by;
-    if (field == Field::Depth)
-      end->d += by;
-    if (field == Field::Height)
-      end->z += by;
+    if (c.field == Field::Station)
+      end->s += c.by;
+    if (c.field == Field::Depth)
+      end->d += c.by;
+    if (c.field == Field::Height)
+      end->z += c.by;
   }
 }
 
-void apply(GradeShot& shot, Field field, double by) {
-  if (field == Field::Station)
-    shot.station += by;
+void apply(GradeShot& shot, const Correction& c) {
+  if (c.field == Field::Station)
+    shot.station += c.by;
 }
 
 } // namespace
@@ -90,7 +96,7 @@ WallLine corrected(const WallLine& wall, const Correction& correction) {
   WallLine changed = wall;
   forEachList(changed, [&](auto& list) {
     if (auto* piece = findIn(list, correction.piece))
-      apply(*piece, correction.field, correction.by);
+      apply(*piece, correction);
   });
   return changed;
 }

@@ -13,33 +13,40 @@ namespace sillwright {
 
 // One number for each rule of the rule book; the table is in rules/rule_book.
 enum class RuleId : std::uint8_t {
-  StrapEdge, StrapJoint, StrapPair, StrapLean, StrapLeanOpening, StrapColumn, StrapNailEdge, StrapSeam, StrapNailDepth,
-  StrapSteel,
-  StrapDepth, StrapBack, StrapHang, StrapMissing,
+  StrapEdge, StrapJoint, StrapPair, StrapLean, StrapLeanOpening, StrapPlumb, StrapColumn, StrapNailEdge, StrapSeam,
+  StrapNailDepth, StrapSteel, StrapDepth, StrapBack, StrapHang, StrapMissing, StrapType, StrapCapacity,
   BoltCount, BoltEndFar, BoltEndNear, BoltSpacing, BoltThird, BoltEmbed, BoltThread, BoltOpening, BoltStud, BoltSteel,
-  BoltStrap, BoltSplice, BoltRunOut, BoltGap, BoltCover, BoltHook, BoltMatch,
-  WasherSheathing, WasherSill, WasherColumn, WasherWasher,
-  ColumnSill, ColumnOpening, ColumnOverlap,
-  PanelEnds, PanelSlender,
-  BarCover, PourForm,
+  BoltStrap, BoltSplice, BoltRunOut, BoltGap, BoltCover, BoltHook, BoltMatch, BoltShear,
+  WasherSize, WasherSheathing, WasherSlot, WasherSill, WasherColumn, WasherWasher,
+  RodOffset, RodEdge, RodEmbed, RodThread, RodSteel, RodCover, RodOpening, RodPlumb,
+  ColumnSill, ColumnOpening, ColumnOverlap, ColumnPlan,
+  PanelEnds, PanelSlender, PanelLever, PanelTie,
+  SillCorner, SillConcrete, SillMark, SillPiece,
+  BarCover, BarClear, BarTop, BarOpening,
+  PourShot, PourLevel, PourForm,
+  FormSquare, FormThickness,
   Count
 };
 
-enum class Unit : std::uint8_t { Inch, Count, Ratio };
+enum class Unit : std::uint8_t { Inch, Count, Ratio, Percent, Pound };
 // How measured stands to the limit when all is well.
 enum class Wanted : std::uint8_t { AtLeast, AtMost, None };
 
-// What to change so that the finding goes away: one field of one piece, by how much.
+// What to change so that the finding goes away: one field of one piece, by how much. LeftEnd and RightEnd are those of a
+// stretch. Washer: another plate washer, slid by `by` in its slot, with a cut washer on it where it has one.
 struct Correction {
-  enum class Field : std::uint8_t { Station, Depth, Height, Projection, Hook } field = Field::Station;
+  enum class Field : std::uint8_t { Station, Depth, Height, Projection, Hook, LeftEnd, RightEnd, Washer, CutWasher };
+  Field field = Field::Station;
   Id piece;
   double by = 0; // in; + is right, inward, up
+  Id type{};     // of the washer
   bool operator==(const Correction&) const = default;
 };
 
 struct Finding {
   RuleId rule = RuleId::StrapEdge;
-  Level level = Level::Fix;
+  Level level = Level::Fix; // as it counts in this job
+  Level ruleLevel = Level::Fix; // as the rule book has it
   Id wall;
   std::vector<Id> pieces; // first the one to move, then what it collides with
   double measured = 0;
@@ -48,6 +55,8 @@ struct Finding {
   Wanted wanted = Wanted::AtLeast;
   Box3 region;            // exactly where the measure falls short
   std::optional<Correction> correction;
+  std::vector<Correction> otherWays; // further ones, as well proved
+  std::optional<Interval> window;    // washer.sheathing: of the bolt from that edge, where it and bolt.third are content
   std::uint8_t variant = 0; // which wording of its rule: see rules/wording
   bool operator==(const Finding&) const = default;
 };

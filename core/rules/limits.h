@@ -17,6 +17,7 @@ enum class LimitKey : std::uint8_t {
   StrapEdgeTarget, // the minimum is the type's own
   StrapJoint,
   StrapPair,
+  StrapPlumb,
   StrapNailEdge,   // nail diameters
   StrapNailDepthLeast, // nail diameters in the column
   StrapNailDepthFull,
@@ -40,13 +41,36 @@ enum class LimitKey : std::uint8_t {
   BoltHookLeast,  // diameters, from the face of the shank to the tip
   BoltHookMost,
   BoltMatch,
+  WasherSide,
+  WasherThickness,
   WasherSheathing,
   WasherSheathingFrom, // plf
+  WasherSlotWidth,     // more than the bolt is thick
+  WasherSlotLength,
   WasherColumnTarget,
+  RodOffset,
+  RodEdge, // diameters
+  RodEmbed,
+  RodSteelTarget,
+  RodPlumb,
   ColumnOnSill,
   PanelSlenderFull, // height by length
   PanelSlenderMost,
+  PanelLever, // per cent that the tie force grows
+  PanelLeverMost,
+  SillCorner,
+  SillPiece, // the longest lumber chosen
+  BarClear,
+  BarTop,
+  BarOpening,
+  PourShot,
+  PourLevel,
+  PourLevelReach,
   PourForm,
+  FormSquareTarget, // in a triangle of 12, 16 and 20 ft
+  FormSquare,
+  FormThicker,
+  FormThinner,
   Count
 };
 
@@ -64,12 +88,14 @@ struct LimitRow {
 std::span<const LimitRow> limitTable();
 std::optional<LimitKey> limitKey(std::string_view name);
 
-// Defaults with the job's overrides applied. Unknown names are left out (reading a job file refuses them).
+// Defaults with the job's overrides applied; how far rules count is added by the rule book, which knows their names
+// (see resolve there). Unknown names are left out (reading a job file refuses them).
 struct ResolvedLimits {
   std::array<double, static_cast<std::size_t>(LimitKey::Count)> value{};
   std::array<bool, static_cast<std::size_t>(LimitKey::Count)> overridden{};
+  std::array<std::optional<RuleCounts>, static_cast<std::size_t>(RuleId::Count)> counts{}; // rules set for the job
   double operator[](LimitKey key) const { return value[static_cast<std::size_t>(key)]; }
 };
-ResolvedLimits resolve(const JobLimits& limits);
+ResolvedLimits resolvedValues(const JobLimits& limits);
 
 } // namespace sillwright

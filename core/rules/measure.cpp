@@ -20,6 +20,7 @@ Draft& report(Drafts& drafts, const WallLayout& layout, RuleId rule, Level level
   Finding finding;
   finding.rule = rule;
   finding.level = level;
+  finding.ruleLevel = level;
   finding.wall = layout.wall->id;
   finding.pieces = pieces;
   finding.measured = shortfall.measured;

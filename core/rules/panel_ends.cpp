@@ -46,7 +46,20 @@ const AnchorBody* rodBeside(const WallLayout& layout, Id column) {
   return nullptr;
 }
 
+const WallEndMark* markNamed(const WallLayout& layout, const std::string& name) {
+  for (const WallEndMark& row : *layout.marks)
+    if (!name.empty() && row.mark == name)
+      return &row;
+  return nullptr;
+}
+
 } // namespace
+
+std::optional<double> PanelEnd::holdDown() const {
+  if (strap)
+    return strap->strap->station;
+  return rod ? std::optional(rod->station) : std::nullopt;
+}
 
 std::vector<PanelEnd> panelEnds(const WallLayout& layout) {
   std::vector<const Panel*> panels;
@@ -57,7 +70,8 @@ std::vector<PanelEnd> panelEnds(const WallLayout& layout) {
   for (const Panel* panel : panels)
     for (const Side side : {Side::Left, Side::Right}) {
       PanelEnd end{panel, side, columnAt(layout, side == Side::Left ? panel->from : panel->to),
-                   strapAtEnd(layout, *panel, side), nullptr};
+                   strapAtEnd(layout, *panel, side), nullptr,
+                   markNamed(layout, side == Side::Left ? panel->leftMark : panel->rightMark)};
       if (!end.strap && end.column)
         end.rod = rodBeside(layout, end.column->id);
       ends.push_back(end);

@@ -1,6 +1,7 @@
 // Which strap holds which end of a panel, or stands beside an opening.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "core/model/layout.h"
@@ -21,6 +22,10 @@ struct PanelEnd {
   const ColumnBody* column = nullptr; // the nearest within reach, trimmers aside
   const StrapBody* strap = nullptr;   // as above
   const AnchorBody* rod = nullptr;    // beside that column, where there is no strap
+  const WallEndMark* mark = nullptr;  // of the plan's wall-end schedule
+
+  // The line of what holds it down: strap or rod. Nothing where there is neither.
+  std::optional<double> holdDown() const;
 };
 
 // Both ends of every panel, panels from left to right.

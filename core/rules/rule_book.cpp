@@ -26,6 +26,18 @@ constexpr Source slender{"SDPWS 2021 4.3.3", Status::Published};
 constexpr Source anchorSpacing{"ACI 318-19 Table 17.9.2(a)", Status::Published};
 constexpr Source hookLeg{"ACI 318-19 17.6.3.2.2", Status::Published};
 constexpr Source nuts{"ASME B18.2.2, B18.21.1", Status::Published};
+constexpr Source washerPlate{"IRC R602.11.1", Status::Published};
+constexpr Source washerSlot{"IRC R602.11.1; IBC 2006 2305.3.11", Status::Published};
+constexpr Source sillBoltValues{"NDS 2018 12.3", Status::Published};
+constexpr Source borrowedEmbed{"borrowed: IRC 2024 R403.1.6", Status::Published};
+constexpr Source tie{"SDPWS 2021 4.3.6", Status::Published};
+constexpr Source barSpacing{"ACI 318-19 25.2.1", Status::Published};
+constexpr Source barCover{"ACI 318-19 Table 20.5.1.3.1; IRC R403.1.3.5", Status::Published};
+constexpr Source topBar{"IRC R403.1.3.1", Status::Published};
+constexpr Source openingBar{"IRC R404 (county checklist)", Status::Published};
+constexpr Source workmanship{"US residential workmanship guideline", Status::Published};
+constexpr Source formWidths{"US government guide specification (ACI 117 values)", Status::Published};
+constexpr Source statics{"", Status::Statics};
 constexpr Source nailEdge{"NDS commentary", Status::FromMemory};
 
 const std::vector<Level> fix{Level::Fix};
@@ -52,6 +64,8 @@ const std::vector<RuleRow>& table() {
       {R::StrapLeanOpening, "strap.lean-opening", "strap",
        "No part of a strap, lean included, is in the rough opening.", "depth of the plate inside the opening", fix,
        practice, checkStrapLeanOpening},
+      {R::StrapPlumb, "strap.plumb", "strap", "A strap hangs plumb.", "out of plumb in 24 in, as read", watch, practice,
+       checkStrapPlumb},
       {R::StrapColumn, "strap.column", "strap", "Every nail of a strap lands on its column.", "nails off the column",
        fix, geometry, checkStrapColumn},
       {R::StrapNailEdge, "strap.nail-edge", "strap", "Nails keep away from the edges of their ply.",
@@ -70,6 +84,11 @@ const std::vector<RuleRow>& table() {
        "form top above the joint line", fix, ofType, checkStrapHang},
       {R::StrapMissing, "strap.missing", "strap", "A panel end whose mark calls for a strap has one.",
        "straps at the panel end", fix, plans, checkStrapMissing},
+      {R::StrapType, "strap.type", "strap",
+       "A strap is of the type that the mark calls for, on a column it may be nailed to.", "type and column of the strap",
+       fix, plans, checkStrapType},
+      {R::StrapCapacity, "strap.capacity", "strap", "The stated capacity of a strap is what its mark requires.",
+       "stated capacity against that required at the mark", ask, plans, checkStrapCapacity},
       {R::BoltCount, "bolt.count", "bolt", "Each piece of sill has enough bolts.", "bolts in a piece of sill", fix,
        sillBolts, checkBoltCount},
       {R::BoltEndFar, "bolt.end-far", "bolt", "The end bolts are near the ends of their sill piece.",
@@ -104,29 +123,80 @@ const std::vector<RuleRow>& table() {
        "face of the shank to the tip of the hook", fixWatch, hookLeg, checkBoltHook},
       {R::BoltMatch, "bolt.match", "bolt", "The bolts of a wall stand up alike.", "projection against that of most bolts",
        watch, practice, checkBoltMatch},
+      {R::BoltShear, "bolt.shear", "bolt", "The bolts under a panel together carry its shear.",
+       "values of the bolts against the shear of the panel", ask, sillBoltValues, checkBoltShear},
+      {R::WasherSize, "washer.size", "washer", "Bolts have plate washers that are large and thick enough.",
+       "side and thickness of the plate washer", fix, washerPlate, checkWasherSize},
       {R::WasherSheathing, "washer.sheathing", "washer",
        "Under a strong panel the plate washer reaches near the sheathed edge of the sill.",
        "washer edge to the sheathed edge of the sill", fix, washerEdge, checkWasherSheathing},
+      {R::WasherSlot, "washer.slot", "washer",
+       "A slotted washer is slotted no wider and no longer than a cut washer over it covers.",
+       "width and length of the slot, and what lies over it", fix, washerSlot, checkWasherSlot},
       {R::WasherSill, "washer.sill", "washer", "A plate washer lies wholly on the sill.",
        "part of the washer off the sill", fix, geometry, checkWasherSill},
       {R::WasherColumn, "washer.column", "washer", "A plate washer keeps clear of columns.",
        "washer to the column, less than zero: overlap", fixWatch, geometry, checkWasherColumn},
       {R::WasherWasher, "washer.washer", "washer", "Plate washers do not overlap.",
        "washer to washer, less than zero: overlap", fix, geometry, checkWasherWasher},
+      {R::RodOffset, "rod.offset", "rod", "A rod stands off its column as far as its bracket needs.",
+       "rod to the centre line of its bracket", fix, ofType, checkRodOffset},
+      {R::RodEdge, "rod.edge", "rod", "A rod keeps away from the edges of the concrete.",
+       "axis of the rod to the nearest edges of the concrete", ask, anchorSpacing, checkRodEdge},
+      {R::RodEmbed, "rod.embed", "rod", "Rods reach deep enough into the concrete.", "embedment of the rod", fix,
+       borrowedEmbed, checkRodEmbed},
+      {R::RodThread, "rod.thread", "rod", "Rods stand up far enough for sill, washer, nut and two threads.",
+       "projection of the rod above the pour line", fixWatch, nuts, checkRodThread},
+      {R::RodSteel, "rod.steel", "rod", "A rod does not touch the bars.", "clear distance from the rod to a bar",
+       fixWatch, geometry, checkRodSteel},
+      {R::RodCover, "rod.cover", "rod", "Rods and their feet have enough concrete over them.",
+       "rod to the face of the concrete", ask, cover, checkRodCover},
+      {R::RodOpening, "rod.opening", "rod", "No rod stands in a door opening.", "depth of the rod inside the opening", fix,
+       geometry, checkRodOpening},
+      {R::RodPlumb, "rod.plumb", "rod", "A rod stands plumb.", "out of plumb of the rod in 24 in, as read", watch,
+       practice, checkRodPlumb},
       {R::ColumnSill, "column.sill", "column", "A column stands wholly on a sill and not over a splice.",
        "part of the column off its sill piece", fix, geometry, checkColumnSill},
       {R::ColumnOpening, "column.opening", "column", "No column stands in an opening.",
        "depth of the column inside the opening", fix, geometry, checkColumnOpening},
       {R::ColumnOverlap, "column.overlap", "column", "Columns do not overlap.",
        "column to column, less than zero: overlap", fix, geometry, checkColumnOverlap},
+      {R::ColumnPlan, "column.plan", "column", "The column at a panel end is made up as its mark calls for.",
+       "make-up of the column", fix, plans, checkColumnPlan},
       {R::PanelEnds, "panel.ends", "panel", "A shear panel has a column at each end.", "columns at the panel end", fix,
        practice, checkPanelEnds},
       {R::PanelSlender, "panel.slender", "panel", "A shear panel is not too high for its length.", "height by length",
        askWatch, slender, checkPanelSlender},
+      {R::PanelLever, "panel.lever", "panel", "The hold-downs of a panel stand as far apart as on the plans.",
+       "how much the tie force grows because they stand closer", askWatch, statics, checkPanelLever},
+      {R::PanelTie, "panel.tie", "panel", "The tie force of a panel is no more than its mark provides for.",
+       "tie force from the shear to carry, against the capacity required at the mark", ask, tie, checkPanelTie},
+      {R::SillCorner, "sill.corner", "sill", "At a corner the sills meet without gap or overlap.",
+       "gap or overlap between the sills at the corner", fix, geometry, checkSillCorner},
+      {R::SillConcrete, "sill.concrete", "sill", "A sill lies wholly on concrete.", "part of the sill off the concrete",
+       fix, geometry, checkSillConcrete},
+      {R::SillMark, "sill.mark", "sill", "The sill at a panel end is of the size that its mark calls for.",
+       "nominal size of the sill", fix, plans, checkSillMark},
+      {R::SillPiece, "sill.piece", "sill", "No piece of sill is longer than the lumber.", "length of a piece of sill",
+       watch, practice, checkSillPiece},
       {R::BarCover, "bar.cover", "bar", "Bars have enough concrete over them.", "bar to the face of the concrete", fix,
-       cover, checkBarCover},
+       barCover, checkBarCover},
+      {R::BarClear, "bar.clear", "bar", "Bars side by side leave room for the concrete between them.",
+       "clear distance from bar to bar", watch, barSpacing, checkBarClear},
+      {R::BarTop, "bar.top", "bar", "Where the job calls for it, a bar runs near the top of the concrete.",
+       "length of wall without a No. 4 bar within 12 in of the top", fix, topBar, checkBarTop},
+      {R::BarOpening, "bar.opening", "bar", "Where the job calls for it, an upright bar stands beside each opening.",
+       "opening to the nearest upright bar", watch, openingBar, checkBarOpening},
+      {R::PourShot, "pour.shot", "pour", "Each grade shot is at the pour line.", "grade shot above or below the pour line",
+       fix, practice, checkPourShot},
+      {R::PourLevel, "pour.level", "pour", "The top of the concrete is level.", "highest to lowest shot within 20 ft",
+       watch, workmanship, checkPourLevel},
       {R::PourForm, "pour.form", "pour", "The top of the form is nowhere under the pour line.",
        "form top above the pour line", fix, geometry, checkPourForm},
+      {R::FormSquare, "form.square", "form", "The forms are square.", "taped diagonal against that of the plan", watch,
+       workmanship, checkFormSquare},
+      {R::FormThickness, "form.thickness", "form", "The forms stand as far apart as the concrete is thick.",
+       "taped width between the forms against the plan", watch, formWidths, checkFormThickness},
   };
   return rows;
 }
@@ -136,10 +206,22 @@ auto orderOf(const Finding& f) {
                     f.region.z.from, f.measured);
 }
 
+Level atMost(Level level, RuleCounts counts) {
+  const Level most = counts == RuleCounts::Ask ? Level::Ask : Level::Watch;
+  return std::max(level, most);
+}
+
 Drafts draftsOf(const WallLayout& layout, const ResolvedLimits& limits) {
   Drafts drafts;
-  for (const RuleRow& row : table())
+  for (const RuleRow& row : table()) {
+    const auto& counts = limits.counts[static_cast<std::size_t>(row.id)];
+    if (counts == RuleCounts::None)
+      continue;
+    const std::size_t first = drafts.size();
     row.check(layout, limits, drafts);
+    for (std::size_t i = first; counts && i < drafts.size(); ++i)
+      drafts[i].finding.level = atMost(drafts[i].finding.level, *counts);
+  }
   return drafts;
 }
 
@@ -179,7 +261,9 @@ bool cures(const Finding& finding, const Drafts& before, const Drafts& after) {
 bool proved(const WallLayout& layout, const ResolvedLimits& limits, const Drafts& before, const Finding& finding,
             const Correction& correction) {
   constexpr double farthest = 48; // in; more is no correction but another layout
-  if (correction.by == 0 && correction.field != Correction::Field::Hook)
+  using Field = Correction::Field;
+  const bool byAmount = correction.field != Field::Hook && correction.field != Field::Washer;
+  if (correction.by == 0 && byAmount)
     return false;
   if (std::abs(correction.by) > farthest)
     return false;
@@ -188,7 +272,27 @@ bool proved(const WallLayout& layout, const ResolvedLimits& limits, const Drafts
   return cures(finding, before, draftsOf(after, limits));
 }
 
+// Of several moves of one field the first will do; another washer is a way of its own.
+bool isNewWay(const Finding& finding, const Correction& correction) {
+  return !finding.correction || correction.field == Correction::Field::Washer;
+}
+
+void addWay(Finding& finding, const Correction& correction) {
+  if (finding.correction)
+    finding.otherWays.push_back(correction);
+  else
+    finding.correction = correction;
+}
+
 } // namespace
+
+ResolvedLimits resolve(const JobLimits& limits) {
+  ResolvedLimits resolved = resolvedValues(limits);
+  for (const RuleOverride& change : limits.rules)
+    if (const auto id = ruleByName(change.rule))
+      resolved.counts[static_cast<std::size_t>(*id)] = change.counts;
+  return resolved;
+}
 
 std::span<const RuleRow> ruleBook() {
   return table();
@@ -212,10 +316,9 @@ Findings checkWall(const WallLayout& layout, const ResolvedLimits& limits) {
   for (const Draft& draft : drafts) {
     findings.push_back(draft.finding);
     for (std::size_t i = 0; i < std::min(tries, draft.corrections.size()); ++i)
-      if (proved(layout, limits, drafts, draft.finding, draft.corrections[i])) {
-        findings.back().correction = draft.corrections[i];
-        break;
-      }
+      if (isNewWay(findings.back(), draft.corrections[i]) &&
+          proved(layout, limits, drafts, draft.finding, draft.corrections[i]))
+        addWay(findings.back(), draft.corrections[i]);
   }
   std::sort(findings.begin(), findings.end(),
             [](const Finding& a, const Finding& b) { return orderOf(a) < orderOf(b); });

@@ -32,6 +32,9 @@ std::span<const RuleRow> ruleBook();
 const RuleRow& rule(RuleId id);
 std::optional<RuleId> ruleByName(std::string_view name);
 
+// Limits of a job with its overrides: of limits, and of how far rules count.
+ResolvedLimits resolve(const JobLimits& limits);
+
 // All findings of one wall: worst first, then left to right, then by rule; the order is the same for equal walls.
 // A finding carries a correction only where applying it to a copy of the wall was seen to cure it and to bring no new
 // finding as bad or worse.

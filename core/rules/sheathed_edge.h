@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "core/model/layout.h"
+#include "core/rules/finding.h"
 
 namespace sillwright {
 
@@ -15,5 +16,14 @@ struct SheathedEdge {
 
 // For a bolt with a plate washer on a sill, an entry a sheathed side; none for anything else. strongFrom in plf.
 std::vector<SheathedEdge> sheathedEdges(const WallLayout& layout, const AnchorBody& bolt, double strongFrom);
+
+// Where a bolt may stand, from the sheathed edge, so that it is in the middle third of a sill of that width and its washer
+// reaches within `limit` of the edge and not past it; empty where there is no such place (to < from).
+Interval boltWindow(double sillWidth, double washerAcross, double limit);
+
+// Washers of the job's hardware that reach the edge with the bolt where it is: first one slid in its slot, then a larger
+// one; the least larger of each.
+std::vector<Correction> washersThatReach(const WallLayout& layout, const AnchorBody& bolt, const SheathedEdge& edge,
+                                         double limit);
 
 } // namespace sillwright

@@ -85,18 +85,11 @@ void checkPair(const WallLayout& layout, double limit, const StrapBody& a, const
   draft.corrections.push_back({Field::Height, mover.id, goal - mover.joint});
 }
 
-const WallEndMark* markNamed(const WallLayout& layout, const std::string& name) {
-  for (const WallEndMark& row : *layout.marks)
-    if (row.mark == name)
-      return &row;
-  return nullptr;
-}
-
-void checkMissing(const WallLayout& layout, const Panel& panel, Side end, Drafts& drafts) {
-  const std::string& name = end == Side::Left ? panel.leftMark : panel.rightMark;
-  const WallEndMark* mark = name.empty() ? nullptr : markNamed(layout, name);
-  const StrapType* type = mark ? findStrapType(*layout.types, mark->strapType) : nullptr;
-  if (!type || strapAtEnd(layout, panel, end))
+void checkMissing(const WallLayout& layout, const PanelEnd& panelEnd, Drafts& drafts) {
+  const Panel& panel = *panelEnd.panel;
+  const Side end = panelEnd.side;
+  const StrapType* type = panelEnd.mark ? findStrapType(*layout.types, panelEnd.mark->strapType) : nullptr;
+  if (!type || panelEnd.strap)
     return;
   const double at = (end == Side::Left ? panel.from : panel.to) - signOf(end) * type->plateWidth / 2;
   const double pour = pourAt(layout, at);
@@ -164,9 +157,8 @@ void checkStrapHang(const WallLayout& layout, const ResolvedLimits&, Drafts& dra
 }
 
 void checkStrapMissing(const WallLayout& layout, const ResolvedLimits&, Drafts& drafts) {
-  for (const Panel& panel : layout.wall->panels)
-    for (const Side end : {Side::Left, Side::Right})
-      checkMissing(layout, panel, end, drafts);
+  for (const PanelEnd& end : panelEnds(layout))
+    checkMissing(layout, end, drafts);
 }
 
 } // namespace sillwright

@@ -5,12 +5,12 @@
 
 namespace sillwright {
 
-std::optional<ThreadStack> threadStack(const BoltType& type, double sillThickness, const WasherType* washer,
+std::optional<ThreadStack> threadStack(const Thread& thread, double sillThickness, const WasherType* washer,
                                        bool cutWasher, double standoutThreads) {
-  const auto hardware = boltHardware(type.diameter);
+  const auto hardware = boltHardware(thread.diameter);
   if (!hardware || (cutWasher && hardware->cutWasherThickness <= 0))
     return std::nullopt;
-  const double pitch = 1 / (type.threadsPerInch > 0 ? type.threadsPerInch : hardware->threadsPerInch);
+  const double pitch = 1 / (thread.threadsPerInch > 0 ? thread.threadsPerInch : hardware->threadsPerInch);
   return ThreadStack{sillThickness, washer ? washer->thickness : 0, cutWasher ? hardware->cutWasherThickness : 0,
                      hardware->nutThickness, standoutThreads * pitch};
 }

@@ -15,8 +15,13 @@ struct ThreadStack {
   double standout = 0; // threads beyond the nut
 };
 
+struct Thread {
+  double diameter = 0;
+  double threadsPerInch = 0; // 0: as tabulated for that diameter
+};
+
 // Nothing where the nut or a wanted cut washer of that diameter is not tabulated. washer may be null.
-std::optional<ThreadStack> threadStack(const BoltType& type, double sillThickness, const WasherType* washer,
+std::optional<ThreadStack> threadStack(const Thread& thread, double sillThickness, const WasherType* washer,
                                        bool cutWasher, double standoutThreads);
 double total(const ThreadStack& stack);
 // Rounded up to the next sixteenth: what is measured with a tape.

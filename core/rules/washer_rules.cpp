@@ -23,6 +23,7 @@ void checkSheathedEdge(const WallLayout& layout, double limit, const AnchorBody&
   if (!over(edge.strip.length(), limit))
     return;
   const double by = edge.strip.length() - limit;
+  const Interval sill = layout.sills[*bolt.sillPiece].box.d;
   Draft& draft = report(drafts, layout, RuleId::WasherSheathing, Level::Fix, {bolt.id},
                         {edge.strip.length(),
                          limit,
@@ -30,7 +31,10 @@ void checkSheathedEdge(const WallLayout& layout, double limit, const AnchorBody&
                          Wanted::AtMost,
                          Unit::Inch,
                          static_cast<std::uint8_t>(edge.outside ? 0 : 1)});
+  draft.finding.window = boltWindow(sill.length(), bolt.washer->across, limit);
   draft.corrections.push_back(move(bolt.id, Field::Depth, bolt.depth, edge.outside ? -by : by));
+  for (const Correction& washer : washersThatReach(layout, bolt, edge, limit))
+    draft.corrections.push_back(washer);
 }
 
 Interval wholeSill(const WallLayout& layout, const SillPiece& piece) {

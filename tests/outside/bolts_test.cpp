@@ -16,8 +16,8 @@ TEST(SillBolts, ThreadStack) {
   for (const auto& row : expected) {
     BoltType type;
     type.diameter = row[0];
-    EXPECT_NEAR(total(*threadStack(type, 1.5, &plate, true, 2)), row[1], 0.005);
-    EXPECT_NEAR(total(*threadStack(type, 2.5, &plate, true, 2)), row[2], 0.005);
+    EXPECT_NEAR(total(*threadStack({type.diameter, type.threadsPerInch}, 1.5, &plate, true, 2)), row[1], 0.005);
+    EXPECT_NEAR(total(*threadStack({type.diameter, type.threadsPerInch}, 2.5, &plate, true, 2)), row[2], 0.005);
   }
 }
 

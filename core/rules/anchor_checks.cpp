@@ -1,0 +1,178 @@
+#include "core/rules/anchor_checks.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/rules/concrete_cover.h"
+#include "core/rules/measure.h"
+#include "core/standards/cover.h"
+#include "core/standards/fasteners.h"
+
+namespace sillwright {
+
+namespace {
+
+using Field = Correction::Field;
+
+Box3 hullOf(const AnchorBody& anchor) {
+  Box3 all = bounds(anchor.shank);
+  for (const Capsule& part : anchor.foot) {
+    const Box3 box = bounds(part);
+    all = {hull(all.s, box.s), hull(all.d, box.d), hull(all.z, box.z)};
+  }
+  return all;
+}
+
+struct Nearest {
+  double distance = 1e9;
+  Box3 own;
+  Box3 obstacle;
+};
+
+template <class Part> Nearest nearestPart(const AnchorBody& anchor, std::span<const Part> obstacle, double by = 0) {
+  Nearest nearest;
+  for (Capsule own : partsOf(anchor)) {
+    own.a.s += by;
+    own.b.s += by;
+    for (const Part& part : obstacle)
+      if (const double distance = clearance(own, part).distance; distance < nearest.distance)
+        nearest = {distance, bounds(own), bounds(part)};
+  }
+  return nearest;
+}
+
+template <class Part> bool farFrom(const AnchorBody& anchor, std::span<const Part> obstacle, double distance) {
+  return std::all_of(obstacle.begin(), obstacle.end(), [&](const Part& part) {
+    return gap(bounds(part).s, around(anchor.station, 0)) > distance;
+  });
+}
+
+template <class Part>
+void checkClear(const WallLayout& layout, RuleId rule, double target, const AnchorBody& anchor,
+                std::span<const Part> obstacle, Id other, Drafts& drafts) {
+  if (farFrom(anchor, obstacle, target + 12))
+    return;
+  const Nearest nearest = nearestPart(anchor, obstacle);
+  const bool fix = touching(nearest.distance);
+  if (!fix && !under(nearest.distance, target))
+    return;
+  const Box3 region = between(nearest.own, nearest.obstacle);
+  Draft& draft = report(drafts, layout, rule, fix ? Level::Fix : Level::Watch, {anchor.id, other},
+                        {nearest.distance, fix ? 0 : target, region});
+  const auto clear = [&](double by) { return nearestPart(anchor, obstacle, by).distance; };
+  for (const double want : {target, 2 * tolerance::same})
+    if (fix || want == target)
+      for (const double by : movesUntilClear(anchor.station, want, clear))
+        draft.corrections.push_back({Field::Station, anchor.id, by});
+}
+
+double valueOf(const AnchorBody& anchor, Field field) {
+  return field == Field::Station ? anchor.station : field == Field::Depth ? anchor.depth : projectionOf(anchor);
+}
+
+} // namespace
+
+Box3 shankBox(const AnchorBody& anchor, Interval z) {
+  return {around(anchor.station, anchor.diameter), around(anchor.depth, anchor.diameter), z};
+}
+
+Box3 nutBox(const AnchorBody& anchor) {
+  const auto hardware = boltHardware(anchor.diameter);
+  const double across = hardware ? hardware->nutAcrossFlats : anchor.diameter;
+  return {around(anchor.station, across), around(anchor.depth, across), {anchor.pour, anchor.top}};
+}
+
+std::vector<Capsule> partsOf(const AnchorBody& anchor) {
+  std::vector<Capsule> parts{anchor.shank};
+  parts.insert(parts.end(), anchor.foot.begin(), anchor.foot.end());
+  return parts;
+}
+
+double projectionOf(const AnchorBody& anchor) { return anchor.isRod ? anchor.rod->projection : anchor.bolt->projection; }
+
+std::optional<ThreadStack> stackOn(const WallLayout& layout, const AnchorBody& anchor, double standoutThreads) {
+  if (!anchor.sillPiece)
+    return std::nullopt;
+  const double threads = anchor.isRod ? anchor.rodType->threadsPerInch : anchor.boltType->threadsPerInch;
+  return threadStack({anchor.diameter, threads}, layout.sills[*anchor.sillPiece].box.z.length(), anchor.washer,
+                     anchor.bolt && anchor.bolt->cutWasher, standoutThreads);
+}
+
+void checkThread(const WallLayout& layout, RuleId rule, const ThreadLimits& limits, const AnchorBody& anchor,
+                 Drafts& drafts) {
+  const auto stack = stackOn(layout, anchor, limits.standoutThreads);
+  if (!stack)
+    return;
+  const double projection = projectionOf(anchor);
+  const double needed = neededProjection(*stack);
+  const double spare = projection - needed;
+  const bool fix = under(spare, 0);
+  if (!fix && !under(spare, limits.spare))
+    return;
+  const double goal = fix ? needed : needed + limits.spare;
+  const Box3 region = shankBox(anchor, betweenValues(anchor.pour + projection, anchor.pour + goal));
+  const Shortfall shortfall = fix ? Shortfall{projection, needed, region}
+                                  : Shortfall{spare, limits.spare, region, Wanted::AtLeast, Unit::Inch, 1};
+  Draft& draft = report(drafts, layout, rule, fix ? Level::Fix : Level::Watch, {anchor.id}, shortfall);
+  draft.corrections.push_back(move(anchor.id, Field::Projection, projection, needed + limits.spare - projection));
+  if (fix)
+    draft.corrections.push_back(move(anchor.id, Field::Projection, projection, -spare));
+}
+
+void checkEmbed(const WallLayout& layout, RuleId rule, double least, const AnchorBody& anchor, Drafts& drafts) {
+  if (!under(anchor.embedment, least))
+    return;
+  const Box3 region = shankBox(anchor, betweenValues(anchor.pour - least, anchor.bottom));
+  Draft& draft = report(drafts, layout, rule, Level::Fix, {anchor.id}, {anchor.embedment, least, region});
+  if (!anchor.isRod) // how deep a rod goes is its type's
+    draft.corrections.push_back(move(anchor.id, Field::Projection, projectionOf(anchor), anchor.embedment - least));
+}
+
+void checkOpening(const WallLayout& layout, RuleId rule, const AnchorBody& anchor, Drafts& drafts) {
+  for (const Opening& opening : layout.wall->openings) {
+    const Interval own = around(anchor.station, anchor.diameter);
+    const Interval door{opening.from, opening.to};
+    if (opening.kind == OpeningKind::Window || !under(gap(own, door), 0))
+      continue;
+    Box3 region = shankBox(anchor, {anchor.pour, anchor.top});
+    region.s = overlap(own, door);
+    Draft& draft = report(drafts, layout, rule, Level::Fix, {anchor.id, opening.id},
+                          {-gap(own, door), 0, region, Wanted::AtMost});
+    draft.corrections = movesApart(anchor.id, anchor.station, own, door);
+  }
+}
+
+void checkCover(const WallLayout& layout, RuleId rule, const AnchorBody& anchor, Drafts& drafts) {
+  const int number = static_cast<int>(std::lround(anchor.diameter * 8)); // a bar of the same thickness
+  Box3 steel = hullOf(anchor);
+  steel.z.to = std::min(steel.z.to, anchor.pour);
+  for (const Cover& cover : coversOf(layout, steel)) {
+    const double limit = requiredCover(cover.earth ? Exposure::CastAgainstEarth : Exposure::ExposedOrGround, number);
+    if (cover.face == CoverFace::Top || cover.face == CoverFace::FootingTop || !under(cover.measured, limit))
+      continue;
+    Draft& draft = report(drafts, layout, rule, Level::Ask, {anchor.id},
+                          {cover.measured, limit, cover.region, Wanted::AtLeast, Unit::Inch,
+                           static_cast<std::uint8_t>(cover.face)});
+    const Field field = fieldOf(cover.face) == Field::Height ? Field::Projection : fieldOf(cover.face);
+    if (field != Field::Projection || !anchor.isRod)
+      draft.corrections.push_back(
+          move(anchor.id, field, valueOf(anchor, field), wayToMore(cover.face) * (limit - cover.measured)));
+  }
+}
+
+void checkClearOf(const WallLayout& layout, RuleId rule, double target, const AnchorBody& anchor, const Capsule& bar,
+                  Id other, Drafts& drafts) {
+  checkClear(layout, rule, target, anchor, std::span(&bar, 1), other, drafts);
+}
+
+void checkClearOf(const WallLayout& layout, RuleId rule, double target, const AnchorBody& anchor, const Ribbon& strap,
+                  Id other, Drafts& drafts) {
+  checkClear(layout, rule, target, anchor, std::span(&strap, 1), other, drafts);
+}
+
+void checkClearOf(const WallLayout& layout, RuleId rule, double target, const AnchorBody& anchor,
+                  const std::vector<Capsule>& parts, Id other, Drafts& drafts) {
+  checkClear(layout, rule, target, anchor, std::span<const Capsule>(parts), other, drafts);
+}
+
+} // namespace sillwright
