@@ -1,5 +1,6 @@
 #include "core/model/place.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -55,20 +56,18 @@ std::optional<Neighbour> neighbourAt(const Job& job, const WallLine& wall, bool 
   return std::nullopt;
 }
 
-// Told once: by the first wall that starts at the diagonal's first corner.
+// Told once: by the oldest wall at the diagonal's first corner.
 std::vector<TapedDiagonal> diagonalsFrom(const Job& job, const WallLine& wall) {
   std::vector<TapedDiagonal> taped;
   for (const Diagonal& diagonal : *job.diagonals) {
     const Corner* from = findCorner(job, diagonal.from);
     const Corner* to = findCorner(job, diagonal.to);
-    if (diagonal.from != wall.startCorner || !from || !to)
+    if ((diagonal.from != wall.startCorner && diagonal.from != wall.endCorner) || !from || !to)
       continue;
-    for (const Id id : job.walls.atCorner(wall.startCorner))
-      if (job.walls.find(id)->startCorner == wall.startCorner) {
-        if (id == wall.id)
-          taped.push_back({diagonal.to, std::hypot(to->at.x - from->at.x, to->at.y - from->at.y), diagonal.measured});
-        break;
-      }
+    const std::vector<Id> there = job.walls.atCorner(diagonal.from);
+    if (*std::min_element(there.begin(), there.end()) == wall.id)
+      taped.push_back({diagonal.from == wall.startCorner, diagonal.to,
+                       std::hypot(to->at.x - from->at.x, to->at.y - from->at.y), diagonal.measured});
   }
   return taped;
 }

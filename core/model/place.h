@@ -21,8 +21,9 @@ struct Neighbour {
   bool operator==(const Neighbour&) const = default;
 };
 
-// The taped distance from the corner where a wall starts to another corner, beside that of the plan.
+// The taped distance from a corner of a wall to another corner, beside that of the plan.
 struct TapedDiagonal {
+  bool fromStart = true; // of the wall
   Id to; // corner
   double planned = 0;
   double measured = 0;
@@ -35,7 +36,7 @@ struct WallPlace {
   double length = 0;
   std::optional<Neighbour> atStart;
   std::optional<Neighbour> atEnd;
-  std::vector<TapedDiagonal> diagonals{}; // from its start corner, told by the first wall that starts there
+  std::vector<TapedDiagonal> diagonals{}; // from its corners, each told by the oldest wall there
   bool operator==(const WallPlace&) const = default;
 };
 

@@ -82,8 +82,8 @@ void checkOpeningSide(const WallLayout& layout, double limit, const Opening& ope
   const bool none = nearest >= 1e9;
   const Interval s = side == Side::Left ? Interval{edge - limit, edge} : Interval{edge, edge + limit};
   report(drafts, layout, RuleId::BarOpening, Level::Watch, {opening.id},
-         {none ? 0 : nearest, limit, {s, layout.across, {layout.bottom, pourAt(layout, s.middle())}}, Wanted::AtMost,
-          Unit::Inch, static_cast<std::uint8_t>((side == Side::Right ? 1 : 0) + (none ? 2 : 0))});
+         {none ? 0 : nearest, none ? 1 : limit, {s, layout.across, {layout.bottom, pourAt(layout, s.middle())}},
+          none ? Wanted::AtLeast : Wanted::AtMost, none ? Unit::Count : Unit::Inch, static_cast<std::uint8_t>((side == Side::Right ? 1 : 0) + (none ? 2 : 0))});
 }
 
 } // namespace

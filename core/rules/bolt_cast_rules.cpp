@@ -37,9 +37,12 @@ void checkApart(const WallLayout& layout, const ResolvedLimits& limits, const An
     return;
   for (const double want : {torqued, least}) { // as far along as leaves that much between the axes
     const double reach = std::sqrt(std::max(0.0, want * want - across * across));
-    const double by = along < 0 ? -reach - along : reach - along;
-    if (fix || want == torqued)
-      draft.corrections.push_back(move(mover.id, Field::Station, mover.station, by));
+    if (!fix && want != torqued)
+      continue;
+    if (along >= -tolerance::same)
+      draft.corrections.push_back(move(mover.id, Field::Station, mover.station, reach - along));
+    if (along <= tolerance::same) // right over each other: either way
+      draft.corrections.push_back(move(mover.id, Field::Station, mover.station, -reach - along));
   }
 }
 

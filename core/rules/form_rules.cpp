@@ -75,11 +75,12 @@ void checkFormSquare(const WallLayout& layout, const ResolvedLimits& limits, Dra
     const bool past = over(scaled, most);
     if (!past && !over(scaled, target))
       continue;
-    const double pour = layout.pour.front().height;
-    const double end = std::min(layout.length, 12.0);
-    report(drafts, layout, RuleId::FormSquare, Level::Watch, {layout.wall->id, diagonal.to},
+    const double hatched = std::min(layout.length, 12.0);
+    const double pour = diagonal.fromStart ? layout.pour.front().height : layout.pour.back().height;
+    const Interval s = diagonal.fromStart ? Interval{0, hatched} : Interval{layout.length - hatched, layout.length};
+    report(drafts, layout, RuleId::FormSquare, Level::Watch, {layout.wall->id},
            {std::abs(off), (past ? most : target) * diagonal.planned / triangle,
-            {{0, end}, layout.across, {pour - 1, pour}}, Wanted::AtMost, Unit::Inch,
+            {s, layout.across, {pour - 1, pour}}, Wanted::AtMost, Unit::Inch,
             static_cast<std::uint8_t>((off < 0 ? 1 : 0) + (past ? 0 : 2))});
   }
 }

@@ -16,6 +16,10 @@ using R = RuleId;
 std::string comparison(const Job& job, const Finding& f) {
   if (f.unit == Unit::Ratio)
     return ratioWords(f.measured, f.limit) + " > " + numberWords(f.limit);
+  if (f.unit == Unit::Percent)
+    return numberWords(std::round(f.measured * 10) / 10) + " % > " + numberWords(f.limit) + " %";
+  if (f.unit == Unit::Pound)
+    return poundWords(f.measured) + (f.measured < f.limit ? " < " : " > ") + poundWords(f.limit);
   if (f.unit == Unit::Count)
     return numberWords(f.measured) + (f.measured < f.limit ? " < " : " > ") + numberWords(f.limit);
   return measureWords(job, f.measured, f.limit) + (f.measured < f.limit ? " < " : " > ") + lengthWords(job, f.limit);
@@ -23,7 +27,7 @@ std::string comparison(const Job& job, const Finding& f) {
 
 std::string barLabel(const Job& job, const Finding& f, const std::string& kind) {
   const std::string other = kind + " " + nameOf(job, f, 1);
-  return f.level == Level::Fix ? "TOUCHES " + other : other + " · " + comparison(job, f);
+  return f.ruleLevel == Level::Fix ? "TOUCHES " + other : other + " · " + comparison(job, f);
 }
 
 std::string by(const Job& job, const Finding& f, const std::string& fact) {
@@ -50,7 +54,7 @@ std::string overlapLabel(const Job& job, const Finding& f) {
   case R::BoltStud:
     return by(job, f, f.variant == 1 ? std::string("UNDER ") + nameOf(job, f, 1) : "UNDER A STUD");
   case R::WasherColumn:
-    return f.level == Level::Fix ? by(job, f, std::string("UNDER ") + nameOf(job, f, 1))
+    return f.ruleLevel == Level::Fix ? by(job, f, std::string("UNDER ") + nameOf(job, f, 1))
                                  : nameOf(job, f, 1) + " · " + comparison(job, f);
   case R::WasherWasher:
     return by(job, f, std::string("ON WASHER OF ") + nameOf(job, f, 1));
@@ -118,6 +122,41 @@ std::string measureName(RuleId rule) {
     return "COVER";
   case R::PourForm:
     return "FORM";
+  case R::StrapPlumb:
+  case R::RodPlumb:
+    return "PLUMB";
+  case R::StrapCapacity:
+    return "CAPACITY";
+  case R::BoltShear:
+    return "BOLT SHEAR";
+  case R::WasherSize:
+    return "WASHER";
+  case R::WasherSlot:
+    return "SLOT";
+  case R::RodOffset:
+    return "OFFSET";
+  case R::RodEdge:
+    return "EDGE";
+  case R::RodEmbed:
+    return "EMBED";
+  case R::RodThread:
+    return "THREAD";
+  case R::RodCover:
+    return "COVER";
+  case R::PanelLever:
+    return "TIE GROWS";
+  case R::PanelTie:
+    return "TIE";
+  case R::BarOpening:
+    return "TO BAR";
+  case R::PourShot:
+    return "SHOT";
+  case R::PourLevel:
+    return "LEVEL";
+  case R::FormSquare:
+    return "SQUARE";
+  case R::FormThickness:
+    return "FORM WIDTH";
   default:
     return "";
   }
@@ -125,7 +164,8 @@ std::string measureName(RuleId rule) {
 
 bool isOverlap(RuleId rule) {
   constexpr std::array rules{R::BoltStud,   R::WasherColumn, R::WasherWasher,  R::ColumnOverlap,    R::BoltSplice,
-                             R::WasherSill, R::ColumnSill,   R::ColumnOpening, R::StrapLeanOpening, R::BoltOpening};
+                             R::WasherSill, R::ColumnSill,   R::ColumnOpening, R::StrapLeanOpening, R::BoltOpening,
+                             R::RodOpening};
   return std::find(rules.begin(), rules.end(), rule) != rules.end();
 }
 
@@ -140,7 +180,24 @@ std::string label(const Job& job, const Finding& f) {
     return nailLabel(job, f);
   case R::StrapSteel:
   case R::BoltSteel:
+  case R::RodSteel:
     return barLabel(job, f, "BAR");
+  case R::BarClear:
+    return nameOf(job, f, 1) + " · " + comparison(job, f);
+  case R::StrapType:
+    return f.variant == 0 ? "NOT THE TYPE OF ITS MARK" : std::string("NOT FOR ") + nameOf(job, f, 1);
+  case R::ColumnPlan:
+    return "NOT AS ITS MARK";
+  case R::SillMark:
+    return "NOT THE SIZE OF ITS MARK";
+  case R::SillCorner:
+    return by(job, f, f.variant < 2 ? "CORNER OVERLAPS" : "CORNER OPEN");
+  case R::SillConcrete:
+    return by(job, f, f.variant < 4 ? "SILL OFF THE CONCRETE" : "SILL OFF THE POUR LINE");
+  case R::SillPiece:
+    return std::string("PIECE ") + printLength(f.measured, job.units) + " > " + printLength(f.limit, job.units);
+  case R::BarTop:
+    return by(job, f, "NO TOP BAR");
   case R::BoltStrap:
     return barLabel(job, f, obstacleKind(job, f));
   case R::PanelEnds:
@@ -149,12 +206,30 @@ std::string label(const Job& job, const Finding& f) {
     return f.variant == 0 ? "NO STRAP AT THE LEFT END" : "NO STRAP AT THE RIGHT END";
   case R::StrapDepth:
   case R::StrapBack:
-    if (f.level == Level::Fix)
+    if (f.ruleLevel == Level::Fix)
       return by(job, f, f.rule == R::StrapDepth ? "THROUGH THE BOTTOM" : "THROUGH THE BACK");
     break;
   case R::BoltThread:
     if (f.variant == 1)
       return std::string("SPARE ") + comparison(job, f);
+    break;
+  case R::RodThread:
+    if (f.variant == 1)
+      return std::string("SPARE ") + comparison(job, f);
+    break;
+  case R::WasherSize:
+    if (f.variant == 0)
+      return "NO PLATE WASHER";
+    break;
+  case R::WasherSlot:
+    if (f.variant == 2)
+      return "NO CUT WASHER ON THE SLOT";
+    if (f.variant == 3)
+      return std::string("SLID ") + comparison(job, f);
+    break;
+  case R::BarOpening:
+    if (f.variant >= 2)
+      return f.variant == 2 ? "NO BAR ON ITS LEFT" : "NO BAR ON ITS RIGHT";
     break;
   case R::BoltRunOut:
     return by(job, f, "NO THREAD UNDER THE NUT");

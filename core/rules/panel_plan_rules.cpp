@@ -37,7 +37,7 @@ void checkColumn(const WallLayout& layout, const PanelEnd& end, std::vector<Id>&
     return;
   told.push_back(end.column->id);
   report(drafts, layout, RuleId::ColumnPlan, Level::Fix, {end.column->id, end.panel->id},
-         {0, 0, end.column->box, Wanted::None, Unit::Count, static_cast<std::uint8_t>(end.side == Side::Right)});
+         {1, 0, end.column->box, Wanted::AtMost, Unit::Count, static_cast<std::uint8_t>(end.side == Side::Right)});
 }
 
 // Hatched where the hold-down that stands farther in than the other falls short of the plan.

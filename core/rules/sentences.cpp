@@ -1,8 +1,8 @@
 // One sentence a finding, for somebody who does not know the rule: what stands where, and what it needs.
 #include <cmath>
 
-#include "core/model/lookup.h"
-#include "core/rules/word_parts.h"
+#include "core/rules/measure.h"
+#include "core/rules/telling.h"
 #include "core/rules/wording.h"
 
 namespace sillwright {
@@ -10,34 +10,6 @@ namespace sillwright {
 namespace {
 
 using R = RuleId;
-
-// The pieces and numbers of one finding, as words.
-struct Telling {
-  const Job& job;
-  const Finding& f;
-
-  std::string piece(std::size_t i, std::string_view kind, std::string_view unmarked) const {
-    const bool marked = i < f.pieces.size() && !markOf(job, {f.wall, f.pieces[i]}).empty();
-    return marked ? std::string(kind) + nameOf(job, f, i) : std::string(unmarked);
-  }
-  std::string first() const { return nameOf(job, f, 0); }
-  std::string second() const { return nameOf(job, f, 1); }
-  std::string bar() const { return piece(1, "bar ", "a bar"); }
-  std::string opening() const { return piece(1, "opening ", "the opening"); }
-  std::string sill(std::size_t i) const { return piece(i, "sill ", "the sill"); }
-
-  std::string measured() const { return measureWords(job, std::abs(f.measured), f.limit); }
-  std::string amount() const { return measureWords(job, std::abs(f.measured), 0); }
-  std::string limit() const { return lengthWords(job, f.limit); }
-  bool isFix() const { return f.level == Level::Fix; }
-
-  // How the measure stands to its limit: what must be, or what is aimed for.
-  std::string wanted() const {
-    if (!isFix())
-      return limit() + " is aimed for";
-    return (f.wanted == Wanted::AtMost ? "at most " : "at least ") + limit() + " is asked for";
-  }
-};
 
 std::string touchesOr(const Telling& t, const std::string& other) {
   return t.isFix() ? t.first() + " touches " + other
@@ -99,6 +71,13 @@ std::string strapSentence(const Telling& t) {
     return outOrNear(t, "The hook of " + t.first(), "the inside face of the concrete");
   case R::StrapHang:
     return hangSentence(t);
+  case R::StrapPlumb:
+    return t.first() + " leans " + (t.f.variant == 0 ? "right " : "left ") + t.measured() + " in 24\"; " + t.wanted();
+  case R::StrapType:
+    return t.f.variant == 0 ? t.first() + " is not of the type that the mark at its end of " + t.piece(1, "panel ", "the panel") + " calls for"
+                            : t.first() + " may not be nailed to a column made up like " + t.second();
+  case R::StrapCapacity:
+    return t.first() + " is stated to hold " + t.pounds() + "; its mark requires " + t.poundsWanted();
   default:
     return std::string("The ") + (t.f.variant == 0 ? "left" : "right") + " end of " +
            t.piece(0, "panel ", "the panel") + " has no strap, and its mark calls for one";
@@ -177,11 +156,45 @@ std::string boltSentence(const Telling& t) {
     return boltCoverSentence(t);
   case R::BoltHook:
     return hookSentence(t);
+  case R::BoltShear:
+    return "The bolts under " + t.piece(0, "panel ", "the panel") + " carry " + t.pounds() + " together; its shear is " +
+           t.poundsWanted();
   case R::BoltMatch:
     return t.first() + " stands up " + t.measured() + (t.f.variant == 1 ? " less" : " more") +
            " than most bolts of the wall; " + t.wanted();
   default:
     return "The washer of " + t.first() + " lies " + t.amount() + " over a splice of " + t.sill(1);
+  }
+}
+
+// Both limits of the trap, as places for the tape: inward to a mark.
+std::string windowWords(const Telling& t) {
+  if (!t.f.window)
+    return {};
+  const double from = byToMark(0, t.f.window->from), to = -byToMark(0, -t.f.window->to);
+  if (to < from)
+    return ", and nowhere in the middle third of this sill does this washer do that";
+  return ", and with this washer a bolt in the middle third does that " + lengthWords(t.job, from) + " to " +
+         lengthWords(t.job, to) + " from that edge";
+}
+
+std::string sizeSentence(const Telling& t) {
+  if (t.f.variant == 0)
+    return t.first() + " has no plate washer; one of at least " + t.limit() + " square is asked for";
+  return "The washer of " + t.first() + " is " + t.measured() + (t.f.variant == 2 ? " thick; " : " wide; ") + t.wanted();
+}
+
+std::string slotSentence(const Telling& t) {
+  const std::string slot = "The slot in the washer of " + t.first();
+  switch (t.f.variant) {
+  case 0:
+    return slot + " is " + t.measured() + " wide; " + t.wanted();
+  case 1:
+    return slot + " is " + t.measured() + " long; " + t.wanted();
+  case 2:
+    return slot + " has no cut washer over it";
+  default:
+    return "The washer of " + t.first() + " is slid " + t.measured() + "; its hole leaves room for " + t.limit();
   }
 }
 
@@ -191,7 +204,11 @@ std::string washerSentence(const Telling& t) {
   switch (t.f.rule) {
   case R::WasherSheathing:
     return whose + " ends " + t.measured() + " short of the sheathed " + std::string(edges[t.f.variant % 2]) +
-           " of the sill; " + t.wanted() + " under a panel this strong";
+           " of the sill; " + t.wanted() + " under a panel this strong" + windowWords(t);
+  case R::WasherSize:
+    return sizeSentence(t);
+  case R::WasherSlot:
+    return slotSentence(t);
   case R::WasherSill:
     if (t.f.variant == 4)
       return t.first() + " stands where no sill lies on it";
@@ -204,56 +221,16 @@ std::string washerSentence(const Telling& t) {
   }
 }
 
-std::string columnSentence(const Telling& t) {
-  switch (t.f.rule) {
-  case R::ColumnSill:
-    if (t.f.pieces.size() == 1)
-      return t.first() + " has no sill under it";
-    return t.first() + " stands " + t.amount() +
-           (t.f.variant == 0   ? " past the end of "
-            : t.f.variant == 1 ? " over a splice of "
-                               : " past the inside edge of ") +
-           t.sill(1);
-  case R::ColumnOpening:
-    return t.first() + " stands " + t.amount() + " inside " + t.opening();
-  default:
-    return t.first() + " and " + t.second() + " overlap by " + t.amount();
-  }
-}
-
-std::string coverSentence(const Telling& t) {
-  const std::string bar = t.piece(0, "Bar ", "A bar");
-  if (t.f.measured < 0)
-    return bar + " comes " + t.amount() + " out of " + faceWords(t.f) + "; " + t.wanted() + " over it";
-  return bar + " is " + t.measured() + " from " + faceWords(t.f) + "; " + t.wanted();
-}
-
-std::string panelSentence(const Telling& t) {
-  if (t.f.rule == R::PanelEnds)
-    return std::string("The ") + (t.f.variant == 0 ? "left" : "right") + " end of " +
-           t.piece(0, "panel ", "the panel") + " has no column";
-  return t.piece(0, "Panel ", "The panel") + " is " + ratioWords(t.f.measured, t.f.limit) +
-         " times as high as it is long; more than " + numberWords(t.f.limit) +
-         (t.f.level == Level::Ask ? " is for the engineer" : " takes from its strength");
-}
-
-std::string formSentence(const Telling& t) {
-  const std::string top = "The top of the form is " + t.measured();
-  return t.f.measured < 0 ? top + " below the pour line" : top + " above the pour line; " + t.wanted();
-}
-
 std::string sentence(const Telling& t) {
-  if (t.f.rule <= R::StrapMissing)
+  if (t.f.rule <= R::StrapCapacity)
     return strapSentence(t);
-  if (t.f.rule <= R::BoltMatch)
+  if (t.f.rule <= R::BoltShear)
     return boltSentence(t);
   if (t.f.rule <= R::WasherWasher)
     return washerSentence(t);
-  if (t.f.rule <= R::ColumnOverlap)
-    return columnSentence(t);
-  if (t.f.rule <= R::PanelSlender)
-    return panelSentence(t);
-  return t.f.rule == R::BarCover ? coverSentence(t) : formSentence(t);
+  if (t.f.rule <= R::RodPlumb)
+    return rodSentence(t);
+  return t.f.rule <= R::SillPiece ? framingSentence(t) : formSentence(t);
 }
 
 } // namespace

@@ -39,10 +39,10 @@ Meeting meetingAt(const SillPiece& piece, const Neighbour& other, double fromCor
 void checkCorner(const WallLayout& layout, double limit, Side end, Drafts& drafts) {
   const auto& other = end == Side::Left ? layout.place.atStart : layout.place.atEnd;
   const SillPiece* piece = endPiece(layout, end);
-  // Told once, by the wall that butts there; where both do, or none, by the one that starts at the corner.
+  // Told once, by the wall that butts there; where both do, or none, by the older.
   const EndFraming own = end == Side::Left ? layout.wall->startFraming : layout.wall->endFraming;
   if (!other || !piece || other->sillWidth <= 0 || !squareCorner(*other) ||
-      (own == other->framing ? end == Side::Right : own == EndFraming::RunsBy))
+      (own == other->framing ? other->wall < layout.wall->id : own == EndFraming::RunsBy))
     return;
   const double start = end == Side::Left ? piece->box.s.from : layout.length - piece->box.s.to;
   const Meeting meeting = meetingAt(*piece, *other, start);
@@ -63,8 +63,8 @@ void checkCorner(const WallLayout& layout, double limit, Side end, Drafts& draft
                         {std::abs(apart), limit, {s, piece->box.d, piece->box.z}, Wanted::AtMost, Unit::Inch,
                          static_cast<std::uint8_t>((end == Side::Right ? 1 : 0) + (apart > 0 ? 2 : 0))});
   if (own == EndFraming::Butts)
-    draft.corrections.push_back({end == Side::Left ? Field::LeftEnd : Field::RightEnd, piece->sill,
-                                 end == Side::Left ? -meeting.along : meeting.along});
+    draft.corrections.push_back(end == Side::Left ? move(piece->sill, Field::LeftEnd, piece->box.s.from, -meeting.along)
+                                                  : move(piece->sill, Field::RightEnd, piece->box.s.to, meeting.along));
 }
 
 // Where a piece lies on nothing: along it, the part over a lower pour line.
@@ -109,19 +109,17 @@ void checkSillConcrete(const WallLayout& layout, const ResolvedLimits&, Drafts& 
 }
 
 void checkSillMark(const WallLayout& layout, const ResolvedLimits&, Drafts& drafts) {
-  std::vector<std::pair<Id, Nominal>> told;
+  std::vector<std::size_t> wrong;
   for (const PanelEnd& end : panelEnds(layout)) {
     const auto under = sillAt(layout, end.side == Side::Left ? end.panel->from : end.panel->to);
-    if (!end.mark || !end.mark->sill || !under || layout.sills[*under].nominal == *end.mark->sill)
-      continue;
-    const SillPiece& piece = layout.sills[*under];
-    const std::pair known{piece.sill, *end.mark->sill};
-    if (std::find(told.begin(), told.end(), known) != told.end())
-      continue;
-    told.push_back(known);
-    report(drafts, layout, RuleId::SillMark, Level::Fix, {piece.sill, end.panel->id},
-           {0, 0, piece.box, Wanted::None, Unit::Count, static_cast<std::uint8_t>(end.side == Side::Right)});
+    if (end.mark && end.mark->sill && under && layout.sills[*under].nominal != *end.mark->sill)
+      wrong.push_back(*under);
   }
+  std::sort(wrong.begin(), wrong.end());
+  wrong.erase(std::unique(wrong.begin(), wrong.end()), wrong.end());
+  for (const std::size_t i : wrong)
+    report(drafts, layout, RuleId::SillMark, Level::Fix, {layout.sills[i].sill},
+           {1, 0, layout.sills[i].box, Wanted::AtMost, Unit::Count});
 }
 
 void checkSillPiece(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
@@ -129,8 +127,7 @@ void checkSillPiece(const WallLayout& layout, const ResolvedLimits& limits, Draf
   for (const SillPiece& piece : layout.sills)
     if (over(piece.box.s.length(), longest))
       report(drafts, layout, RuleId::SillPiece, Level::Watch, {piece.sill},
-             {piece.box.s.length(), longest, {{piece.box.s.from + longest, piece.box.s.to}, piece.box.d, piece.box.z},
-              Wanted::AtMost});
+             {piece.box.s.length(), longest, piece.box, Wanted::AtMost});
 }
 
 } // namespace sillwright

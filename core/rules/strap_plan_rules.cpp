@@ -43,12 +43,12 @@ void checkStrapType(const WallLayout& layout, const ResolvedLimits&, Drafts& dra
       continue;
     told.push_back(end.strap->id);
     report(drafts, layout, RuleId::StrapType, Level::Fix, {end.strap->id, end.panel->id},
-           {0, 0, wholeOf(*end.strap), Wanted::None, Unit::Count, 0});
+           {1, 0, wholeOf(*end.strap), Wanted::AtMost, Unit::Count, 0});
   }
   for (const StrapBody& strap : layout.straps)
     if (strap.column && !fits(*strap.type, layout.columns[*strap.column]))
       report(drafts, layout, RuleId::StrapType, Level::Fix, {strap.id, layout.columns[*strap.column].id},
-             {0, 0, strap.plate, Wanted::None, Unit::Count, 1});
+             {1, 0, strap.plate, Wanted::AtMost, Unit::Count, 1});
 }
 
 void checkStrapCapacity(const WallLayout& layout, const ResolvedLimits&, Drafts& drafts) {

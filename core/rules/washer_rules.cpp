@@ -33,8 +33,8 @@ void checkSheathedEdge(const WallLayout& layout, double limit, const AnchorBody&
                          static_cast<std::uint8_t>(edge.outside ? 0 : 1)});
   draft.finding.window = boltWindow(sill.length(), bolt.washer->across, limit);
   draft.corrections.push_back(move(bolt.id, Field::Depth, bolt.depth, edge.outside ? -by : by));
-  for (const Correction& washer : washersThatReach(layout, bolt, edge, limit))
-    draft.corrections.push_back(washer);
+  for (const Correction& other : washersThatReach(layout, bolt, edge, limit))
+    draft.corrections.push_back(other);
 }
 
 Interval wholeSill(const WallLayout& layout, const SillPiece& piece) {

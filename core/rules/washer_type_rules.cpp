@@ -36,20 +36,20 @@ double slideOf(const WasherType& type, double diameter) {
 void checkSlot(const WallLayout& layout, const ResolvedLimits& limits, const AnchorBody& bolt, Drafts& drafts) {
   const WasherType& type = *bolt.washer;
   const Box3& box = *bolt.washerBox;
-  const auto off = [&](double measured, double limit, Wanted wanted, std::uint8_t variant) -> Draft& {
+  const auto off = [&](double measured, double limit, std::uint8_t variant, Unit unit = Unit::Inch) -> Draft& {
     return report(drafts, layout, RuleId::WasherSlot, Level::Fix, {bolt.id},
-                  {measured, limit, box, wanted, Unit::Inch, variant});
+                  {measured, limit, box, Wanted::AtMost, unit, variant});
   };
   const double wide = bolt.diameter + limits[LimitKey::WasherSlotWidth], longest = limits[LimitKey::WasherSlotLength];
   if (type.slot && over(type.slot->width, wide))
-    off(type.slot->width, wide, Wanted::AtMost, 0);
+    off(type.slot->width, wide, 0);
   if (type.slot && over(type.slot->length, longest))
-    off(type.slot->length, longest, Wanted::AtMost, 1);
+    off(type.slot->length, longest, 1);
   if (type.slot && !bolt.bolt->cutWasher)
-    off(0, 0, Wanted::None, 2).corrections.push_back({Field::CutWasher, bolt.id, 1});
+    off(1, 0, 2, Unit::Count).corrections.push_back({Field::CutWasher, bolt.id, 1});
   const double shift = bolt.bolt->washerShift, room = slideOf(type, bolt.diameter);
   if (over(std::abs(shift), room))
-    off(std::abs(shift), room, Wanted::AtMost, 3)
+    off(std::abs(shift), room, 3)
         .corrections.push_back({Field::Washer, bolt.id, shift > 0 ? room : -room, type.id});
 }
 

@@ -48,6 +48,13 @@ std::string ratioWords(double value, double limit) {
   return numberWords(value);
 }
 
+std::string poundWords(double pounds) {
+  std::string digits = numberWords(std::round(pounds));
+  for (std::size_t at = digits.size(); at > 3 && digits[at - 4] != '-'; at -= 3)
+    digits.insert(at - 3, ",");
+  return digits + " lb";
+}
+
 std::string lengthWords(const Job& job, double value) {
   return printMeasure(value, job.units);
 }

@@ -16,6 +16,8 @@ std::string numberWords(double value);
 std::string ratioWords(double value, double limit);
 // A length to the sixteenth, finer where it would read like the limit it misses.
 std::string measureWords(const Job& job, double value, double limit);
+// 5,333 lb
+std::string poundWords(double pounds);
 std::string lengthWords(const Job& job, double value);
 // strap.edge tells the side and what ends there in one number; see checkStrapEdge.
 std::string edgeWords(const Finding& finding);

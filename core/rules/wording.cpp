@@ -90,13 +90,64 @@ std::string placeWords(const Job& job, const Finding& f) {
     return "bar to " + faceWords(f);
   case R::PourForm:
     return "form boards";
+  case R::StrapPlumb:
+  case R::RodPlumb:
+    return "out of plumb as read";
+  case R::StrapType:
+    return f.variant == 0 ? "type of the strap" : "column behind the strap";
+  case R::StrapCapacity:
+    return "strap at its mark";
+  case R::BoltShear:
+    return "bolts under the panel";
+  case R::WasherSize:
+    return "plate washer";
+  case R::WasherSlot:
+    return f.variant == 3 ? "washer slid on its bolt" : "slot of the washer";
+  case R::RodOffset:
+    return "rod to the line of its bracket";
+  case R::RodEdge:
+  case R::RodCover:
+    return "rod to " + faceWords(f);
+  case R::RodEmbed:
+    return "rod in the concrete";
+  case R::RodThread:
+    return "thread above the sill";
+  case R::RodSteel:
+    return "beside bar " + other;
+  case R::ColumnPlan:
+    return "column at the panel end";
+  case R::PanelLever:
+    return "between the hold-downs of the panel";
+  case R::PanelTie:
+    return f.variant == 0 ? "left end of the panel" : "right end of the panel";
+  case R::SillCorner:
+    return f.variant % 2 == 0 ? "corner on the left" : "corner on the right";
+  case R::SillConcrete:
+    return f.variant < 4 ? "sill past the concrete" : "sill over the pour line";
+  case R::SillMark:
+  case R::SillPiece:
+    return "piece of sill";
+  case R::BarClear:
+    return "beside bar " + other;
+  case R::BarTop:
+    return "top of the concrete";
+  case R::BarOpening:
+    return f.variant % 2 == 0 ? "left of the opening" : "right of the opening";
+  case R::PourShot:
+    return "top of the concrete at the shot";
+  case R::PourLevel:
+    return "between the two shots";
+  case R::FormSquare:
+    return "diagonal of the forms";
+  case R::FormThickness:
+    return "between the form boards";
   default:
     return "in opening " + other;
   }
 }
 
 double stationOfRegion(const Finding& f) {
-  if (f.rule == R::StrapMissing || f.rule == R::PanelEnds)
+  if (f.rule == R::StrapMissing || f.rule == R::PanelEnds || f.rule == R::PanelTie)
     return f.variant == 0 ? f.region.s.from : f.region.s.to;
   return f.region.s.middle();
 }
@@ -104,7 +155,7 @@ double stationOfRegion(const Finding& f) {
 const LimitRow* limitRow(const Job& job, const Finding& f) {
   const LimitRow* best = nullptr;
   for (const LimitRow& row : limitTable()) {
-    if (row.rule != f.rule || row.level != f.level || row.wanted == Wanted::None)
+    if (row.rule != f.rule || row.level != f.ruleLevel || row.wanted == Wanted::None)
       continue;
     if (!best || (row.key == LimitKey::BoltSpacingTall && job.limits->storeys > 2))
       best = &row;
@@ -141,7 +192,31 @@ std::string correctionAmount(const Job& job, const Correction& c) {
   return measureWords(job, std::abs(c.by), 0);
 }
 
+// The washer, how far it is slid, and what goes over its slot.
+std::string washerWords(const Job& job, const Finding& f, const Correction& c) {
+  const WasherType* type = findWasherType(*job.types, c.type);
+  std::string words = type ? type->name : std::string("another washer");
+  if (c.by != 0) {
+    const bool along = type && type->slot && type->slot->direction == SlotDirection::Along;
+    const std::string way = along ? (c.by > 0 ? " slid right " : " slid left ") : c.by > 0 ? " slid in " : " slid out ";
+    words += way + correctionAmount(job, c);
+  }
+  return type && type->slot && f.rule != R::WasherSlot ? words + " with a cut washer" : words;
+}
+
 } // namespace
+
+std::string_view countsWords(RuleCounts counts) {
+  switch (counts) {
+  case RuleCounts::Ask:
+    return "ASK at most";
+  case RuleCounts::Watch:
+    return "WATCH at most";
+  case RuleCounts::None:
+    return "nothing";
+  }
+  return "";
+}
 
 std::string_view word(Level level, Language language) {
   const bool spanish = language == Language::Spanish;
@@ -171,9 +246,10 @@ std::string whereabouts(const Job& job, const Finding& f) {
 }
 
 std::string correctionShort(const Job& job, const Finding& f) {
-  if (!f.correction)
-    return {};
-  const Correction& c = *f.correction;
+  return f.correction ? wayShort(job, f, *f.correction) : std::string();
+}
+
+std::string wayShort(const Job& job, const Finding& f, const Correction& c) {
   const bool more = c.by > 0;
   switch (c.field) {
   case Correction::Field::Station:
@@ -183,18 +259,38 @@ std::string correctionShort(const Job& job, const Finding& f) {
   case Correction::Field::Height:
   case Correction::Field::Projection:
     return (more ? "up " : "down ") + correctionAmount(job, c);
+  case Correction::Field::LeftEnd:
+    return (more ? "left end right " : "left end left ") + correctionAmount(job, c);
+  case Correction::Field::RightEnd:
+    return (more ? "right end right " : "right end left ") + correctionAmount(job, c);
   case Correction::Field::Hook:
     return "hook inward";
+  case Correction::Field::CutWasher:
+    return "cut washer on it";
+  case Correction::Field::Washer:
+    return washerWords(job, f, c);
   }
   return {};
 }
 
-std::string correctionWords(const Job& job, const Finding& f) {
-  if (!f.correction)
-    return {};
-  if (f.correction->field == Correction::Field::Hook)
+std::string wayWords(const Job& job, const Finding& f, const Correction& c) {
+  switch (c.field) {
+  case Correction::Field::Hook:
     return "turn its hook inward";
-  return (f.correction->piece == f.pieces.front() ? "move it " : "move the other ") + correctionShort(job, f);
+  case Correction::Field::CutWasher:
+    return "put a cut washer on it";
+  case Correction::Field::LeftEnd:
+  case Correction::Field::RightEnd:
+    return "move its " + wayShort(job, f, c);
+  case Correction::Field::Washer:
+    return (f.rule == R::WasherSlot ? "slide it back: " : "put on ") + wayShort(job, f, c);
+  default:
+    return (c.piece == f.pieces.front() ? "move it " : "move the other ") + wayShort(job, f, c);
+  }
+}
+
+std::string correctionWords(const Job& job, const Finding& f) {
+  return f.correction ? wayWords(job, f, *f.correction) : std::string();
 }
 
 std::string adviceWords(const Finding& f) {
@@ -207,6 +303,43 @@ std::string adviceWords(const Finding& f) {
     return f.variant == 4 ? "a longer sill, or move it onto one" : "no move found that clears it";
   case R::PanelEnds:
     return "put a column there";
+  case R::StrapPlumb:
+  case R::RodPlumb:
+    return f.variant == 0 ? "push the top left" : "push the top right";
+  case R::StrapType:
+    return f.variant == 0 ? "the strap of the mark" : "another strap, or another column";
+  case R::StrapCapacity:
+  case R::PanelLever:
+  case R::PanelTie:
+    return "ask the engineer";
+  case R::BoltShear:
+    return "more bolts, or ask the engineer";
+  case R::WasherSize:
+  case R::WasherSlot:
+    return "another washer";
+  case R::WasherSheathing:
+    return "a larger washer";
+  case R::RodEmbed:
+    return "a longer rod";
+  case R::ColumnPlan:
+    return "the column of the mark";
+  case R::SillCorner:
+    return "cut or lengthen a sill";
+  case R::SillConcrete:
+    return "move the sill onto the concrete";
+  case R::SillMark:
+    return "the sill of the mark";
+  case R::SillPiece:
+    return "splice it";
+  case R::BarTop:
+  case R::BarOpening:
+    return "add a bar";
+  case R::PourShot:
+  case R::PourLevel:
+    return "set the grade marks again";
+  case R::FormSquare:
+  case R::FormThickness:
+    return "move the forms";
   case R::PanelSlender:
     return "a longer panel";
   case R::StrapNailDepth:
@@ -238,6 +371,9 @@ std::string sourceWords(const Job& job, const Finding& f) {
   for (const LimitOverride& change : job.limits->overrides)
     if (row && change.key == row->name)
       text.append("; changed for this job: ").append(change.reason);
+  for (const RuleOverride& change : job.limits->rules)
+    if (change.rule == rule(f.rule).name)
+      text.append("; counts ").append(countsWords(change.counts)).append(" in this job: ").append(change.reason);
   return text;
 }
 

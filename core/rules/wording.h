@@ -12,6 +12,8 @@ enum class Language { English, Spanish };
 
 std::string_view word(Level level, Language language = Language::English); // FIX, CORREGIR …
 
+std::string_view countsWords(RuleCounts counts); // WATCH at most
+
 // S1 · EDGE 3/8" < 1/2"
 std::string markedLabel(const Job& job, const Finding& finding);
 // EDGE 3/8" < 1/2", or the plain fact where there is no number
@@ -24,6 +26,9 @@ std::string whereabouts(const Job& job, const Finding& finding);
 std::string whatFallsShort(const Job& job, const Finding& finding);
 // move it right 1/8" ; empty where there is no correction
 std::string correctionWords(const Job& job, const Finding& finding);
+// One of the ways of a finding, in the same words: its correction, or one of its other ways.
+std::string wayWords(const Job& job, const Finding& finding, const Correction& way);
+std::string wayShort(const Job& job, const Finding& finding, const Correction& way);
 // What to do where no single change of a field cures it: "hang a strap there"; empty where there is a correction.
 std::string adviceWords(const Finding& finding);
 // right 1/8" ; for a button

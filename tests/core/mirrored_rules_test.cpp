@@ -39,6 +39,11 @@ bool hasTwoWays(RuleId id) {
 bool isMirrorOf(const std::optional<Correction>& a, const std::optional<Correction>& b, RuleId id) {
   if (!a || !b)
     return a.has_value() == b.has_value();
+  using Field = Correction::Field;
+  if (a->field == Field::LeftEnd || a->field == Field::RightEnd) {
+    const Field other = a->field == Field::LeftEnd ? Field::RightEnd : Field::LeftEnd;
+    return b->field == other && near(a->by, -b->by) && a->piece == b->piece;
+  }
   const bool sameWay = near(a->by, b->by) && (a->field != Correction::Field::Station || hasTwoWays(id));
   const bool otherWay = near(a->by, -b->by) && a->field == Correction::Field::Station;
   return a->field == b->field && (sameWay || otherWay) && (a->piece == b->piece || hasTwoWays(id));
@@ -58,6 +63,8 @@ std::string about(const Finding& f) {
                      std::to_string(f.region.s.from) + " ... " + std::to_string(f.region.s.to) + " pieces";
   for (const Id id : f.pieces)
     text += " " + std::to_string(id.value);
+  if (f.correction)
+    text += " field " + std::to_string(static_cast<int>(f.correction->field)) + " by " + std::to_string(f.correction->by);
   return text;
 }
 

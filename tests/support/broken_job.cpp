@@ -1,6 +1,7 @@
 #include "tests/support/broken_job.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/model/lookup.h"
 
@@ -43,6 +44,12 @@ public:
     panel.sheathing = static_cast<Sheathing>(whole(0, 2));
     if (sometimes(4))
       panel.from += off(24);
+    if (sometimes(2))
+      panel.designShear = whole(100, 1500);
+    if (sometimes(3))
+      panel.deadLoad = whole(50, 400);
+    if (sometimes(3))
+      panel.lever = panel.to - panel.from;
   }
   void operator()(Strap& strap) {
     if (sometimes(2))
@@ -57,6 +64,12 @@ public:
       bolt.depth += off(1);
     if (sometimes(2))
       bolt.projection += off(2);
+    if (sometimes(8))
+      bolt.washer = {};
+    if (sometimes(6))
+      bolt.cutWasher = false;
+    if (sometimes(6))
+      bolt.washerShift = sixteenths(-12, 12);
     if (sometimes(4))
       bolt.hook = static_cast<HookDirection>(whole(0, 3));
   }
@@ -72,7 +85,11 @@ public:
         *end = {end->s + by.s, end->d + by.d, end->z + by.z};
     }
   }
-  void operator()(GradeShot&) {}
+  void operator()(GradeShot& shot) {
+    shot.reading += sixteenths(-6, 6);
+    if (sometimes(2))
+      shot.width = 8 + sixteenths(-10, 10);
+  }
 
   void operator()(WallLine& wall) {
     if (sometimes(2))
@@ -91,6 +108,17 @@ public:
       for (auto& piece : list)
         (*this)(piece);
     });
+    const auto read = [&](Id piece) {
+      Reading reading;
+      reading.piece = piece;
+      reading.plumb = sixteenths(-16, 16);
+      if (sometimes(3))
+        wall.readings.push_back(reading);
+    };
+    for (const Strap& strap : wall.straps)
+      read(strap.id);
+    for (const Rod& rod : wall.rods)
+      read(rod.id);
   }
 
   void operator()(HardwareTypes& types) {
@@ -105,8 +133,22 @@ public:
       type.threadLength -= sometimes(2) ? whole(0, 3) : 0;
       type.hookLeg += sometimes(2) ? off(1) : 0;
     }
-    for (WasherType& type : types.washers)
-      type.along += sixteenths(0, 32);
+    for (WasherType& type : types.washers) {
+      type.along += sixteenths(-4, 32);
+      if (sometimes(3))
+        type.thickness = 0.1875;
+      if (sometimes(3))
+        type.slot = WasherSlot{0.5 + sixteenths(0, 8), 1 + sixteenths(0, 14), SlotDirection::Across, {}};
+    }
+    for (RodType& type : types.rods)
+      if (sometimes(2))
+        type.embedment = whole(5, 20);
+    for (StrapType& type : types.straps) {
+      if (sometimes(3))
+        type.columns = {{2, {2, 6}}};
+      if (sometimes(2))
+        type.statedCapacity = whole(1000, 6000);
+    }
   }
 
   int whole(int from, int to) { return from + static_cast<int>(random_() % static_cast<unsigned>(to - from + 1)); }
@@ -132,9 +174,31 @@ Job broken(const Job& job, std::mt19937& random) {
       walls.back().steps.push_back({takeId(worse), "", breaker.sixteenths(160, 480), breaker.sixteenths(640, 1280),
                                     breaker.sixteenths(-160, 32), ""});
   }
+  for (WallLine& wall : walls)
+    for (const double share : {0.25, 0.6})
+      if (breaker.whole(0, 1) == 1)
+        wall.shots.push_back({takeId(worse), "", std::round(16 * share * wallLength(worse, wall)) / 16,
+                              breaker.sixteenths(-8, 8), 8 + breaker.sixteenths(-8, 8), ""});
   worse.walls = WallList(std::move(walls));
+  const auto& corners = *worse.corners;
+  for (std::size_t i = 0; i + 2 < corners.size() && breaker.whole(0, 1) == 1; i += 2) {
+    const Point2 a = corners[i].at, b = corners[i + 2].at;
+    worse.diagonals.edit([&](std::vector<Diagonal>& list) {
+      list.push_back({takeId(worse), corners[i].id, corners[i + 2].id,
+                      std::hypot(b.x - a.x, b.y - a.y) + breaker.sixteenths(-24, 24), ""});
+    });
+  }
   worse.types.edit([&](HardwareTypes& types) { breaker(types); });
+  worse.marks.edit([&](std::vector<WallEndMark>& marks) {
+    for (WallEndMark& mark : marks) {
+      mark.column = MakeUp{breaker.whole(1, 3), {2, 6}};
+      mark.sill = Nominal{breaker.whole(2, 3), 6};
+      mark.requiredCapacity = breaker.whole(500, 6000);
+    }
+  });
   worse.limits.edit([&](JobLimits& limits) {
+    limits.topBar = breaker.whole(0, 1) == 1;
+    limits.openingBars = breaker.whole(0, 1) == 1;
     limits.storeys = breaker.whole(1, 3);
     if (breaker.whole(0, 1) == 1)
       limits.planBoltSpacing = breaker.whole(16, 60);

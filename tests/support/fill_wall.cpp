@@ -52,6 +52,8 @@ private:
     return height;
   }
 
+  static constexpr double longestLumber = 240;
+
   // Stretches of the framing between doors and where the pour line changes.
   std::vector<Interval> sillStretches() const {
     std::vector<double> cuts{plan_.inAtStart, length_ - plan_.inAtEnd};
@@ -71,9 +73,19 @@ private:
       const Interval part{cuts[i], cuts[i + 1]};
       const bool door = std::any_of(doors.begin(), doors.end(),
                                     [&](Interval d) { return part.middle() > d.from && part.middle() < d.to; });
-      if (part.length() > 12 && !door)
+      if (part.length() <= 12 || door)
+        continue;
+      if (part.length() <= longestLumber) {
         stretches.push_back(part);
+      } else { // two pieces, end to end
+        stretches.push_back({part.from, part.middle()});
+        stretches.push_back({part.middle(), part.to});
+      }
     }
+    if (plan_.sillPastStart > 0)
+      stretches.front().from = -plan_.sillPastStart;
+    if (plan_.sillPastEnd > 0)
+      stretches.back().to = length_ + plan_.sillPastEnd;
     return stretches;
   }
 

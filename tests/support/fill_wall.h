@@ -22,6 +22,7 @@ struct WallPlan {
   bool rods = false;                         // rods instead of straps
   double unitShear = 490;                    // plf
   double inAtStart = 0, inAtEnd = 0;         // how far in the framing starts where it butts
+  double sillPastStart = 0, sillPastEnd = 0; // how far the sill goes on past an inside corner
 };
 
 // Running numbers of the marks of a job.

@@ -164,7 +164,7 @@ Job ridgeHouse() {
   std::vector<WallPlan> plans(points.size());
   plans[0].openings = {door(OpeningKind::GarageDoor, 48, 240, 0, 84)};
   plans[0].steps = {step(48, 240, -8)};
-  plans[0].panels = {{0, 48}, {240, 288}};
+  plans[0].panels = {{6, 48}, {240, 288}};
   plans[0].sill = {3, 6};
   plans[1].panels = {{6, 66}};
   plans[2].openings = {door(OpeningKind::Door, 54, 92, 0, 82.5)};
@@ -179,14 +179,21 @@ Job ridgeHouse() {
   plans[8].openings = {door(OpeningKind::Window, 100, 148, 36, 80), door(OpeningKind::Door, 240, 276, -12, 70.5)};
   plans[8].openings[1].sillHeight = 0;
   plans[8].steps = {step(192, 384, -12)};
-  plans[8].panels = {{0, 72}, {312, 384}};
+  plans[8].panels = {{0, 72}, {312, 378}};
   plans[9].openings = {door(OpeningKind::Window, 120, 168, 36, 80)};
   plans[9].panels = {{0, 72}, {312, 384}};
   plans[9].rods = true;
   butt(plans);
-  plans[9].inAtStart = plans[9].inAtEnd = 0; // rods stand beside their columns: these run by
+  // Rods stand beside their columns: the left side runs by at both its corners, and its neighbours butt there.
+  plans[9].inAtStart = plans[9].inAtEnd = 0;
+  plans[0].inAtStart = plans[8].inAtEnd = 6;
+  // At the three inside corners sills lie on the neighbour's concrete: the one that butts reaches the other's outside edge,
+  // 1/2 in in, the one that runs by its inside edge, 6 in in.
+  plans[1].sillPastEnd = plans[3].sillPastStart = plans[7].sillPastStart = 0.5;
+  plans[2].sillPastStart = plans[2].sillPastEnd = plans[6].sillPastEnd = 6;
   auto walls = outline(job, points, plainWall());
   walls[9].startFraming = walls[9].endFraming = EndFraming::RunsBy;
+  walls[0].startFraming = walls[8].endFraming = EndFraming::Butts;
   build(job, points, std::move(walls), plans,
         {"garage front", "garage side", "porch back", "porch side", "living front", "right side", "kitchen back",
          "kitchen side", "back", "left side"},
