@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/model/lookup.h"
+#include "core/rules/limit_words.h"
 #include "core/rules/limits.h"
 #include "core/rules/rule_book.h"
 #include "core/rules/word_parts.h"
@@ -205,18 +206,6 @@ std::string washerWords(const Job& job, const Finding& f, const Correction& c) {
 }
 
 } // namespace
-
-std::string_view countsWords(RuleCounts counts) {
-  switch (counts) {
-  case RuleCounts::Ask:
-    return "ASK at most";
-  case RuleCounts::Watch:
-    return "WATCH at most";
-  case RuleCounts::None:
-    return "nothing";
-  }
-  return "";
-}
 
 std::string_view word(Level level, Language language) {
   const bool spanish = language == Language::Spanish;

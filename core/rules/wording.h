@@ -12,8 +12,6 @@ enum class Language { English, Spanish };
 
 std::string_view word(Level level, Language language = Language::English); // FIX, CORREGIR …
 
-std::string_view countsWords(RuleCounts counts); // WATCH at most
-
 // S1 · EDGE 3/8" < 1/2"
 std::string markedLabel(const Job& job, const Finding& finding);
 // EDGE 3/8" < 1/2", or the plain fact where there is no number
