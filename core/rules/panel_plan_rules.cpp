@@ -44,7 +44,10 @@ void checkColumn(const WallLayout& layout, const PanelEnd& end, std::vector<Id>&
 Box3 shortOf(const WallLayout& layout, const PanelPair& panel, double planned, double actual) {
   const double left = *panel.left.holdDown(), right = *panel.right.holdDown();
   const double by = planned - actual;
-  const bool atLeft = left - panel.left.panel->from >= panel.right.panel->to - right;
+  const double inLeft = left - panel.left.panel->from, inRight = panel.right.panel->to - right;
+  if (std::abs(inLeft - inRight) < tolerance::same) // both alike: all that lies between them
+    return {{left, right}, layout.across, footOf(layout, left)};
+  const bool atLeft = inLeft > inRight;
   const Interval s = atLeft ? Interval{left - by, left} : Interval{right, right + by};
   return {s, layout.across, footOf(layout, atLeft ? left : right)};
 }
@@ -93,7 +96,7 @@ void checkBoltShear(const WallLayout& layout, const ResolvedLimits&, Drafts& dra
     const auto held = boltShearOf(layout, panel);
     if (!held || !panel.designShear)
       continue;
-    const double shear = *panel.designShear * (panel.to - panel.from);
+    const double shear = *panel.designShear * (panel.to - panel.from) / 12; // plf
     if (!under(*held, shear))
       continue;
     const auto sill = sillAt(layout, (panel.from + panel.to) / 2);

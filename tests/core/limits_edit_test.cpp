@@ -4,6 +4,7 @@
 #include "core/edit/limits.h"
 #include "core/edit/operations.h"
 #include "core/rules/limit_words.h"
+#include "core/rules/rule_book.h"
 
 namespace sillwright {
 namespace {
