@@ -46,7 +46,7 @@ Box3 shortOf(const WallLayout& layout, const PanelPair& panel, double planned, d
   const double by = planned - actual;
   const double inLeft = left - panel.left.panel->from, inRight = panel.right.panel->to - right;
   if (std::abs(inLeft - inRight) < tolerance::same) // both alike: all that lies between them
-    return {{left, right}, layout.across, footOf(layout, left)};
+    return {{left, right}, layout.across, hull(footOf(layout, left), footOf(layout, right))};
   const bool atLeft = inLeft > inRight;
   const Interval s = atLeft ? Interval{left - by, left} : Interval{right, right + by};
   return {s, layout.across, footOf(layout, atLeft ? left : right)};

@@ -90,6 +90,16 @@ TEST(RuleWords, areThereForEveryRuleAtEveryLevel) {
   // Straps come out of plumb only when they are set.
   for (const Job& job : samples)
     expectWords(job, seen, 1.0 / 8);
+  // A door where rods stand.
+  Job door = support::ridgeHouse();
+  for (std::size_t i = 0; i < door.walls.size(); ++i)
+    if (WallLine wall = door.walls[i]; !wall.rods.empty()) {
+      wall.openings.front().kind = OpeningKind::Door;
+      wall.openings.front().from = 1;
+      wall.openings.front().to = 30;
+      door.walls.replace(wall);
+    }
+  expectWords(door, seen);
   for (const RuleRow& row : ruleBook())
     for (const Level level : row.levels)
       EXPECT_TRUE(seen.contains({row.id, level}))

@@ -75,7 +75,9 @@ public:
   }
   void operator()(Rod& rod) {
     if (sometimes(3))
-      rod.offset += off(1);
+      rod.offset += sometimes(2) ? off(1) : whole(10, 60);
+    if (sometimes(2))
+      rod.projection = sixteenths(32, 64);
   }
   void operator()(Bar& bar) {
     if (sometimes(2)) {
@@ -197,6 +199,13 @@ Job broken(const Job& job, std::mt19937& random) {
     }
   });
   worse.limits.edit([&](JobLimits& limits) {
+    if (breaker.whole(0, 1) == 1) {
+      LimitOverride shorter;
+      shorter.key = "sill.piece";
+      shorter.value = 120;
+      shorter.reason = "ten foot lumber";
+      limits.overrides.push_back(shorter);
+    }
     limits.topBar = breaker.whole(0, 1) == 1;
     limits.openingBars = breaker.whole(0, 1) == 1;
     limits.storeys = breaker.whole(1, 3);

@@ -189,11 +189,13 @@ Job ridgeHouse() {
   plans[0].inAtStart = plans[8].inAtEnd = 6;
   // At the three inside corners sills lie on the neighbour's concrete: the one that butts reaches the other's outside edge,
   // 1/2 in in, the one that runs by its inside edge, 6 in in.
-  plans[1].sillPastEnd = plans[3].sillPastStart = plans[7].sillPastStart = 0.5;
-  plans[2].sillPastStart = plans[2].sillPastEnd = plans[6].sillPastEnd = 6;
+  plans[1].sillPastEnd = plans[3].sillPastStart = plans[7].sillPastStart = 6;
+  plans[2].sillPastStart = plans[2].sillPastEnd = plans[6].sillPastEnd = 0.5;
   auto walls = outline(job, points, plainWall());
   walls[9].startFraming = walls[9].endFraming = EndFraming::RunsBy;
   walls[0].startFraming = walls[8].endFraming = EndFraming::Butts;
+  walls[1].endFraming = walls[3].startFraming = walls[7].startFraming = EndFraming::RunsBy;
+  walls[2].startFraming = walls[2].endFraming = walls[6].endFraming = EndFraming::Butts;
   build(job, points, std::move(walls), plans,
         {"garage front", "garage side", "porch back", "porch side", "living front", "right side", "kitchen back",
          "kitchen side", "back", "left side"},
