@@ -136,10 +136,29 @@ auto orderOf(const Finding& f) {
                     f.region.z.from, f.measured);
 }
 
+// How far the job lets a rule count; nothing where it leaves the rule as the book has it.
+std::optional<RuleCounts> countsOf(const JobLimits& limits, std::string_view name) {
+  for (const RuleOverride& change : limits.rules)
+    if (change.rule == name)
+      return change.counts;
+  return std::nullopt;
+}
+
+Level atMost(Level level, RuleCounts counts) {
+  return std::max(level, counts == RuleCounts::Ask ? Level::Ask : Level::Watch);
+}
+
 Drafts draftsOf(const WallLayout& layout, const ResolvedLimits& limits) {
   Drafts drafts;
-  for (const RuleRow& row : table())
+  for (const RuleRow& row : table()) {
+    const auto counts = countsOf(*layout.limits, row.name);
+    if (counts == RuleCounts::None)
+      continue;
+    const std::size_t first = drafts.size();
     row.check(layout, limits, drafts);
+    for (std::size_t i = first; counts && i < drafts.size(); ++i)
+      drafts[i].finding.level = atMost(drafts[i].finding.level, *counts);
+  }
   return drafts;
 }
 

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "core/model/lookup.h"
+#include "core/rules/rule_book.h"
 #include "core/rules/word_parts.h"
 #include "core/rules/wording.h"
 
@@ -29,7 +30,13 @@ struct Telling {
   std::string measured() const { return measureWords(job, std::abs(f.measured), f.limit); }
   std::string amount() const { return measureWords(job, std::abs(f.measured), 0); }
   std::string limit() const { return lengthWords(job, f.limit); }
-  bool isFix() const { return f.level == Level::Fix; }
+  // As the rule book has it, also where the job lets the rule count for less: there a rule that knows no other level, and
+  // contact, are still that.
+  bool isFix() const {
+    const std::vector<Level>& levels = rule(f.rule).levels;
+    const bool only = levels.size() == 1 && levels.front() == Level::Fix;
+    return f.level == Level::Fix || only || (f.limit == 0 && levels.front() == Level::Fix);
+  }
 
   // How the measure stands to its limit: what must be, or what is aimed for.
   std::string wanted() const {

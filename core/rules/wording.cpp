@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/model/lookup.h"
+#include "core/rules/limit_words.h"
 #include "core/rules/limits.h"
 #include "core/rules/rule_book.h"
 #include "core/rules/word_parts.h"
@@ -238,6 +239,9 @@ std::string sourceWords(const Job& job, const Finding& f) {
   for (const LimitOverride& change : job.limits->overrides)
     if (row && change.key == row->name)
       text.append("; changed for this job: ").append(change.reason);
+  for (const RuleOverride& change : job.limits->rules)
+    if (change.rule == rule(f.rule).name)
+      text.append("; ").append(countsWords(change.counts)).append(" in this job: ").append(change.reason);
   return text;
 }
 
