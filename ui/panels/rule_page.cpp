@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "core/drawing/hatch.h"
+#include "core/drawing/rule_diagram.h"
 #include "core/rules/limit_words.h"
 #include "core/rules/wording.h"
 #include "ui/panels/look.h"
@@ -37,6 +38,26 @@ protected:
 
 private:
   Level level_;
+  ThemeName theme_;
+};
+
+// The picture of a rule, as large as the page is wide.
+class RulePicture : public QWidget {
+public:
+  RulePicture(const RuleRow& row, ThemeName theme) : row_(row), theme_(theme) {
+    setMinimumHeight(150);
+    setMaximumHeight(190);
+    setAccessibleName(RulePage::tr("Picture: %1").arg(text(row.measure)));
+  }
+
+protected:
+  void paintEvent(QPaintEvent*) override {
+    QPainter painter(this);
+    paintPixels(painter, ruleDiagram(row_.name, {0, 0, double(width()), double(height())}), theme_);
+  }
+
+private:
+  const RuleRow& row_;
   ThemeName theme_;
 };
 
@@ -87,6 +108,8 @@ void RulePage::build() {
   column_->setSpacing(6);
   addWords(text(row.name), 15, true);
   addWords(text(row.meaning), 13);
+  if (!ruleDiagram(row.name, {0, 0, 220, 130}).empty())
+    column_->addWidget(new RulePicture(row, theme_));
   addWords(tr("Measured: %1").arg(text(row.measure)), 12, false, true);
   for (const LimitRow& limit : limitTable())
     if (limit.rule == *id_)
