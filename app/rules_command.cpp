@@ -6,6 +6,7 @@
 
 #include "core/rules/limit_words.h"
 #include "core/rules/rule_book.h"
+#include "core/rules/waiting.h"
 #include "core/rules/wording.h"
 #include "core/store/files.h"
 
@@ -62,6 +63,22 @@ std::string limitJson(const LimitRow& row, const Job* job) {
   return out + "}";
 }
 
+// of: the first few that lack it; count: all of them. Neither where the job as a whole lacks it.
+std::string waitsJson(const Job& job, RuleId id) {
+  std::string out;
+  for (const Waiting& waiting : waitsFor(job, id)) {
+    std::string of;
+    for (const Lacking& each : waiting.first)
+      of += (of.empty() ? "" : ", ") + jsonText(each.name);
+    out += (out.empty() ? "{\"words\": " : ", {\"words\": ") + jsonText(waitingWords(waiting));
+    if (!waiting.kind.empty())
+      out += ", \"input\": " + jsonText(waiting.input) + ", \"kind\": " + jsonText(waiting.kind) + ", \"count\": " +
+             std::to_string(waiting.count) + ", \"of\": [" + of + "]";
+    out += "}";
+  }
+  return out;
+}
+
 std::string ruleJson(const RuleRow& row, const Job* job) {
   std::string levels, limits;
   for (const Level level : row.levels)
@@ -75,7 +92,7 @@ std::string ruleJson(const RuleRow& row, const Job* job) {
     const RuleOverride* change = changeOf(*job, row);
     out += ", \"counts\": " + (change ? "{\"as\": " + jsonText(countsWords(change->counts)) + ", " +
                                            groundsJson(*change) + "}"
-                                     : "null");
+                                     : "null") + ", \"waitsFor\": [" + waitsJson(*job, row.id) + "]";
   }
   return out + "}";
 }
@@ -99,6 +116,9 @@ void printRule(const RuleRow& row, const Job* job) {
   if (const RuleOverride* change = job ? changeOf(*job, row) : nullptr)
     std::cout << "  counts in this job: " << countsWords(change->counts) << ": "
               << groundsWords(change->reason, change->who, change->date) << '\n';
+  if (job)
+    for (const Waiting& waiting : waitsFor(*job, row.id))
+      std::cout << "  in this job: " << waitingWords(waiting) << '\n';
   std::cout << '\n';
 }
 

@@ -67,7 +67,8 @@ public:
   void removeSelected();
   void selectNext(bool backwards); // in order of station on the wall in view
   void selectAllOfKind();
-  void applyCorrection(const Finding& finding);
+  void applyCorrection(const Finding& finding);                 // the way it offers first
+  void applyWay(const Finding& finding, const Correction& way); // one of its ways
   void goTo(const Finding& finding); // shows the wall, selects the pieces
   // Sets a field of every selected piece that has it; the problem where it cannot be, and nothing changes.
   std::optional<Problem> setFieldOfSelected(std::string_view key, std::string_view typed);

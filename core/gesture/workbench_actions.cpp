@@ -66,13 +66,18 @@ void Workbench::selectAllOfKind() {
 }
 
 void Workbench::applyCorrection(const Finding& finding) {
+  if (finding.correction)
+    applyWay(finding, *finding.correction);
+}
+
+void Workbench::applyWay(const Finding& finding, const Correction& way) {
   cancel();
   const WallLine* line = job().walls.find(finding.wall);
-  if (!line || !finding.correction)
+  if (!line)
     return;
-  const PieceRef piece{finding.wall, finding.correction->piece};
-  session_.apply(replaceWall(session_.base(), corrected(*line, *finding.correction)),
-                 "Put right " + calledIn(job(), piece) + ": " + correctionShort(job(), finding), {piece});
+  const PieceRef piece{finding.wall, way.piece};
+  session_.apply(replaceWall(session_.base(), corrected(*line, way)),
+                 "Put right " + calledIn(job(), piece) + ": " + wayShort(job(), finding, way), {piece});
 }
 
 void Workbench::goTo(const Finding& finding) {

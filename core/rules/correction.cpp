@@ -101,4 +101,12 @@ WallLine corrected(const WallLine& wall, const Correction& correction) {
   return changed;
 }
 
+std::vector<Correction> allWays(const Finding& finding) {
+  std::vector<Correction> ways;
+  if (finding.correction)
+    ways.push_back(*finding.correction);
+  ways.insert(ways.end(), finding.otherWays.begin(), finding.otherWays.end());
+  return ways;
+}
+
 } // namespace sillwright

@@ -11,4 +11,7 @@ namespace sillwright {
 // Station moves whole pieces (a stretch keeps its length); Height is the joint line of a strap and the height of a bar.
 WallLine corrected(const WallLine& wall, const Correction& correction);
 
+// The correction of a finding and its other ways, the one offered first in front.
+std::vector<Correction> allWays(const Finding& finding);
+
 } // namespace sillwright

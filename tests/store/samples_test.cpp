@@ -2,10 +2,12 @@
 #include <gtest/gtest.h>
 
 #include <fstream>
+#include <set>
 #include <sstream>
 
 #include "core/model/lookup.h"
 #include "core/rules/checker.h"
+#include "core/rules/rule_book.h"
 #include "core/rules/wording.h"
 #include "core/store/files.h"
 #include "core/store/job_json.h"
@@ -41,6 +43,7 @@ TEST(Samples, filesAreWhatTheirBuildersMake) {
   EXPECT_EQ(fileOf("boat-shed-front"), writeJob(support::boatShedFront()));
   EXPECT_EQ(fileOf("boat-shed-front-steel-moved"), writeJob(support::boatShedFrontSteelMoved()));
   EXPECT_EQ(fileOf("ridge-house"), writeJob(support::ridgeHouse()));
+  EXPECT_EQ(fileOf("punch-list-practice"), writeJob(support::punchListPractice()));
 }
 
 TEST(Samples, theFrontHasNothingToFix) { EXPECT_EQ(countsIn(support::boatShedFront()), Counts{}); }
@@ -72,6 +75,21 @@ TEST(Samples, theHouseIsWholeAndHasNothingToFix) {
   EXPECT_GE(steps, 1u);
   EXPECT_GE(doors, 2u);
   EXPECT_GE(windows, 2u);
+}
+
+TEST(Samples, practiceHasSomethingOfEverySubject) {
+  const Job job = support::punchListPractice();
+  std::set<std::string_view> subjects, found;
+  for (const RuleRow& row : ruleBook())
+    subjects.insert(row.subject);
+  bool trap = false;
+  for (const auto& wall : checkAll(job))
+    for (const Finding& finding : wall->findings) {
+      found.insert(rule(finding.rule).subject);
+      trap = trap || (finding.window && finding.otherWays.size() == 2);
+    }
+  EXPECT_EQ(found, subjects) << labels(job);
+  EXPECT_TRUE(trap) << "a bolt in the middle of a 5 1/2 in sill, with three ways out";
 }
 
 TEST(GenerateJob, givesValidJobsOfTheSizeAskedForAndTheSameAgain) {

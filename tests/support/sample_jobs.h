@@ -11,5 +11,7 @@ Job boatShedFront();
 Job boatShedFrontSteelMoved();
 // A whole small house: ten walls, two of them meeting at inside corners, doors, windows, a stepped pour line, rods.
 Job ridgeHouse();
+// A small garage with something of every subject done wrong: to practise on, and to see what findings look like.
+Job punchListPractice();
 
 } // namespace sillwright::support

@@ -15,7 +15,8 @@ int main(int argc, char** argv) {
   const std::filesystem::path folder = argv[1];
   const std::pair<const char*, Job> samples[] = {{"boat-shed-front", support::boatShedFront()},
                                                  {"boat-shed-front-steel-moved", support::boatShedFrontSteelMoved()},
-                                                 {"ridge-house", support::ridgeHouse()}};
+                                                 {"ridge-house", support::ridgeHouse()},
+                                                 {"punch-list-practice", support::punchListPractice()}};
   for (const auto& [name, job] : samples) {
     if (const auto problem = checkJob(job)) {
       std::fprintf(stderr, "%s: %s\n", name, problem->text().c_str());

@@ -15,6 +15,7 @@
 #include <gtest/gtest.h>
 
 #include "core/edit/limits.h"
+#include "core/rules/correction.h"
 #include "core/rules/wording.h"
 #include "tests/support/sample_jobs.h"
 #include "ui/panels/finding_line.h"
@@ -263,6 +264,77 @@ TEST_F(RuleBookTest, EverythingInItHasANameAndTheKeyboardReachesIt) {
   window.focusPanel(-1);
   window.focusPanel(1);
   EXPECT_TRUE(book().isAncestorOf(QApplication::focusWidget()));
+}
+
+TEST_F(RuleBookTest, SaysWhatARuleWaitsForAndGoesThere) {
+  window.openRuleBook();
+  book().showRule(RuleId::StrapPlumb);
+  EXPECT_TRUE(book().page().words().contains("Waits for a plumb reading of 4 straps: S1, wall A; S2")) << book().page().words().toStdString();
+  QAbstractButton* go = pageButton("waits for a plumb reading");
+  ASSERT_NE(go, nullptr);
+  book().page().ensureWidgetVisible(go);
+  QTest::mouseClick(go, Qt::LeftButton);
+  ASSERT_EQ(bench.session().selection().size(), 1u);
+  EXPECT_EQ(markOf(bench.job(), bench.session().selection().front()), "S1");
+  EXPECT_TRUE(window.ruleBookShown());
+}
+
+// The trap of the 5 1/2 in sill: three ways out on the card, each by its own button.
+TEST(WaysOut, TheCardOffersEveryWayOutOfTheWasherTrap) {
+  Workbench bench(support::punchListPractice());
+  MainWindow window(bench, {});
+  window.resize(1280, 800);
+  window.show();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+  const auto trap = [&]() -> std::optional<Finding> {
+    for (int row = 0; row < window.punchList().rowCount(); ++row)
+      if (const Finding f = window.punchList().finding(row)->finding(); f.window)
+        return f;
+    return std::nullopt;
+  };
+  ASSERT_TRUE(trap());
+  ASSERT_EQ(trap()->otherWays.size(), 2u);
+  const Job before = bench.job();
+  for (std::size_t way = 0; way < 3; ++way) {
+    const Finding finding = *trap();
+    bench.goTo(finding);
+    QString words = QString::fromStdString(wayWords(bench.job(), finding, allWays(finding)[way]));
+    QAbstractButton* button = nullptr;
+    for (QAbstractButton* each : window.findChildren<QAbstractButton*>())
+      if (each->isVisible() && each->text().endsWith(words.mid(1)) && qobject_cast<FindingLine*>(each->parentWidget()))
+        button = each;
+    ASSERT_NE(button, nullptr) << words.toStdString();
+    QTest::mouseClick(button, Qt::LeftButton);
+    EXPECT_FALSE(trap() && trap()->pieces == finding.pieces) << words.toStdString();
+    EXPECT_TRUE(QString::fromStdString(bench.session().history().undoName()).startsWith("Put right"));
+    window.undo();
+    EXPECT_EQ(bench.job(), before);
+  }
+}
+
+TEST(WaysOut, AKeyInThePunchListListsThemAndOneIsTaken) {
+  Workbench bench(support::punchListPractice());
+  MainWindow window(bench, {});
+  window.resize(1280, 800);
+  window.show();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+  PunchList& list = window.punchListView();
+  int row = 0;
+  while (!window.punchList().finding(row)->finding().window)
+    ++row;
+  const Finding finding = window.punchList().finding(row)->finding();
+  list.setFocus();
+  list.setCurrentIndex(window.punchList().index(row));
+  QTest::keyClick(&list, Qt::Key_O);
+  auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
+  ASSERT_NE(menu, nullptr);
+  ASSERT_EQ(menu->actions().size(), 3);
+  EXPECT_TRUE(menu->actions()[2]->text().contains("3 x 4 1/2")) << menu->actions()[2]->text().toStdString();
+  menu->setActiveAction(menu->actions()[2]);
+  QTest::keyClick(menu, Qt::Key_Return);
+  const WallLine* wall = bench.job().walls.find(finding.wall);
+  EXPECT_EQ(findIn(wall->bolts, finding.pieces.front())->washer, finding.otherWays[1].type);
+  menu->close();
 }
 
 } // namespace

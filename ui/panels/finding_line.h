@@ -1,12 +1,17 @@
-// One finding on the card: its label in the shape of its level, where the limit comes from, and the button that puts it
-// right.
+// One finding on the card: its label in the shape of its level, the sentence that explains it, where the limit comes
+// from, and a button for each way to put it right.
 #pragma once
 
 #include <QWidget>
 
+#include <vector>
+
 #include "core/drawing/theme.h"
 #include "core/gesture/workbench.h"
 #include "ui/panels/panel_frame.h"
+
+class QLabel;
+class QVBoxLayout;
 
 namespace sillwright {
 
@@ -27,9 +32,14 @@ protected:
   void paintEvent(QPaintEvent* event) override;
 
 private:
+  void showWays(bool first);
+
   Workbench& bench_;
   Finding finding_;
-  WordButton* fix_;
+  QLabel* sentence_;
+  QLabel* source_;
+  QVBoxLayout* ways_;
+  std::vector<WordButton*> buttons_; // one for each of allWays
   WordButton* why_;
   ThemeName theme_ = ThemeName::Light;
 };

@@ -7,6 +7,7 @@
 #include <QPainter>
 
 #include "core/drawing/hatch.h"
+#include "core/rules/correction.h"
 #include "core/rules/rule_book.h"
 #include "core/rules/wording.h"
 #include "ui/paint/painter.h"
@@ -104,6 +105,14 @@ QRectF PunchListDelegate::fixButton(const Job& job, const Finding& finding, cons
   return {row.right() + 1 - 12 - width, row.top() + 32.0, width, 24};
 }
 
+QRectF PunchListDelegate::waysButton(const Job& job, const Finding& finding, const QRect& row) {
+  if (finding.otherWays.empty())
+    return {};
+  const QRectF fix = fixButton(job, finding, row);
+  const double width = buttonWidth(PunchList::tr("or…"), 12.5);
+  return {fix.x() - 6 - width, fix.y(), width, fix.height()};
+}
+
 QSize PunchListDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const { return {200, rowHeight}; }
 
 void PunchListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
@@ -131,7 +140,8 @@ void PunchListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
   paintWords(*painter, theme_, {labelAt, y + 25}, elided(text(label(job, finding)), 13.5, box.right() - 10 - labelAt),
              13.5, inkOf(finding.level), finding.level == Level::Fix ? Weight::Bold : Weight::Regular);
   const QRectF button = fixButton(job, finding, box);
-  const double room = (button.isEmpty() ? box.right() : button.x()) - 10 - (x + 40);
+  const QRectF ways = waysButton(job, finding, box);
+  const double room = (!ways.isEmpty() ? ways.x() : !button.isEmpty() ? button.x() : box.right()) - 10 - (x + 40);
   QString where = text(whereabouts(job, finding));
   if (wordsWidth(where, 12) > room) // the running value stands under the wall, too
     where = text(whatFallsShort(job, finding));
@@ -144,6 +154,12 @@ void PunchListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
     look.box = button;
     look.words = text(correctionShort(job, finding));
     look.primary = selected;
+    paintButton(*painter, theme_, look);
+  }
+  if (!ways.isEmpty()) {
+    ButtonLook look;
+    look.box = ways;
+    look.words = PunchList::tr("or…");
     paintButton(*painter, theme_, look);
   }
 }
@@ -159,7 +175,7 @@ PunchList::PunchList(Workbench& bench, QWidget* parent) : QListView(parent), ben
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   setEditTriggers(NoEditTriggers);
   setAccessibleName(tr("Punch list"));
-  setWhatsThis(tr("Enter goes to the finding, F puts it right, W opens its rule."));
+  setWhatsThis(tr("Enter goes to the finding, F puts it right, O lists the other ways, W opens its rule."));
 }
 
 void PunchList::follow(const WorkNotice& notice) {
@@ -184,12 +200,14 @@ void PunchList::setTheme(ThemeName theme) {
 }
 
 // Findings are copied: what they come from changes under the call.
-void PunchList::fixRow(int row) {
+void PunchList::fixRow(int row, std::size_t way) {
   const auto found = model_.finding(row);
-  if (!found || !found->finding().correction)
+  if (!found)
     return;
   const Finding finding = found->finding();
-  bench_.applyCorrection(finding);
+  const std::vector<Correction> ways = allWays(finding);
+  if (way < ways.size())
+    bench_.applyWay(finding, ways[way]);
 }
 
 void PunchList::goToRow(int row) {
@@ -221,8 +239,11 @@ void PunchList::mouseReleaseEvent(QMouseEvent* event) {
   if (event->button() != Qt::LeftButton || !index.isValid() || !found)
     return;
   const QRectF button = PunchListDelegate::fixButton(bench_.job(), found->finding(), visualRect(index));
+  const QRectF ways = PunchListDelegate::waysButton(bench_.job(), found->finding(), visualRect(index));
   if (button.contains(event->position()))
     fixRow(index.row());
+  else if (ways.contains(event->position()))
+    askWay(index.row());
   else
     goToRow(index.row());
 }
@@ -233,6 +254,8 @@ void PunchList::keyPressEvent(QKeyEvent* event) {
     return goToRow(row);
   if (event->key() == Qt::Key_F && event->modifiers() == Qt::NoModifier)
     return fixRow(row);
+  if (event->key() == Qt::Key_O && event->modifiers() == Qt::NoModifier)
+    return askWay(row);
   if (event->key() == Qt::Key_W && event->modifiers() == Qt::NoModifier)
     return askWhy(row);
   QListView::keyPressEvent(event);
@@ -241,6 +264,25 @@ void PunchList::keyPressEvent(QKeyEvent* event) {
 void PunchList::askWhy(int row) {
   if (const auto found = model_.finding(row))
     emit whyWanted(static_cast<int>(found->finding().rule));
+}
+
+void PunchList::addWays(QMenu& menu, int row) {
+  const auto found = model_.finding(row);
+  const std::vector<Correction> ways = allWays(found->finding());
+  for (std::size_t i = 0; i < ways.size(); ++i)
+    connect(menu.addAction(tr("Put it right: %1").arg(text(wayWords(bench_.job(), found->finding(), ways[i])))),
+            &QAction::triggered, this, [this, row, i] { fixRow(row, i); });
+}
+
+void PunchList::askWay(int row) {
+  const auto found = model_.finding(row);
+  if (!found || found->finding().otherWays.empty())
+    return;
+  auto* menu = new QMenu(this);
+  menu->setAttribute(Qt::WA_DeleteOnClose);
+  addWays(*menu, row);
+  const QRectF button = PunchListDelegate::waysButton(bench_.job(), found->finding(), visualRect(model_.index(row)));
+  menu->popup(viewport()->mapToGlobal(button.bottomLeft().toPoint()));
 }
 
 // By mouse where it points; by key at the current row.
@@ -255,9 +297,7 @@ void PunchList::contextMenuEvent(QContextMenuEvent* event) {
   auto* menu = new QMenu(this);
   menu->setAttribute(Qt::WA_DeleteOnClose);
   connect(menu->addAction(tr("Go there")), &QAction::triggered, this, [this, row] { goToRow(row); });
-  QAction* fix = menu->addAction(tr("Put it right"));
-  fix->setEnabled(found->finding().correction.has_value());
-  connect(fix, &QAction::triggered, this, [this, row] { fixRow(row); });
+  addWays(*menu, row);
   QAction* why = menu->addAction(tr("Why: rule %1").arg(QString::fromUtf8(rule(found->finding().rule).name.data())));
   why->setObjectName(QStringLiteral("why"));
   connect(why, &QAction::triggered, this, [this, row] { askWhy(row); });

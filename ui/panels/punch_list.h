@@ -9,6 +9,8 @@
 #include "core/gesture/workbench.h"
 #include "ui/panels/finding_rows.h"
 
+class QMenu;
+
 namespace sillwright {
 
 class PunchListModel : public QAbstractListModel {
@@ -46,6 +48,8 @@ public:
   void setTheme(ThemeName theme) { theme_ = theme; }
   // Where the fix button of a row is painted; empty where there is nothing to press.
   static QRectF fixButton(const Job& job, const Finding& finding, const QRect& row);
+  // The button beside it that lists the other ways; empty where there are none.
+  static QRectF waysButton(const Job& job, const Finding& finding, const QRect& row);
 
   void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
   QSize sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const override;
@@ -63,8 +67,10 @@ public:
   PunchListModel& findings() { return model_; }
   void follow(const WorkNotice& notice);
   void setTheme(ThemeName theme);
-  void fixRow(int row);
+  void fixRow(int row, std::size_t way = 0); // of allWays
   void goToRow(int row);
+  // Lists every way out of a row in a menu.
+  void askWay(int row);
   // Asks for the page of the rule behind a row.
   void askWhy(int row);
   // "3 on wall A, 1 elsewhere"
@@ -80,6 +86,8 @@ protected:
   void paintEvent(QPaintEvent* event) override;
 
 private:
+  void addWays(QMenu& menu, int row);
+
   Workbench& bench_;
   PunchListModel model_;
   PunchListDelegate delegate_;

@@ -85,6 +85,11 @@ RuleBookPanel::RuleBookPanel(Workbench& bench, QWidget* parent)
   connect(list_, &QListWidget::currentRowChanged, this, &RuleBookPanel::showChosen);
   connect(page_, &RulePage::changeLimitWanted, this, &RuleBookPanel::changeLimitWanted);
   connect(page_, &RulePage::changeCountsWanted, this, &RuleBookPanel::changeCountsWanted);
+  connect(page_, &RulePage::showWanted, this, [this](PieceRef piece) {
+    Session& session = bench_.session();
+    session.show(piece.wall);
+    session.select(piece.piece ? Selection{piece} : Selection{});
+  });
   connect(page_, &RulePage::restoreLimitWanted, this, [this](const QString& limit) {
     Session& session = bench_.session();
     session.apply(restoreLimit(session.base(), limit.toStdString()), tr("Take back a changed limit").toStdString());

@@ -76,12 +76,14 @@ RulePage::RulePage(QWidget* parent) : QScrollArea(parent) {
 }
 
 void RulePage::show(const Job& job, RuleId id, const std::array<int, 3>& found) {
-  if (id_ == id && found_ == found && *job_.limits == *job.limits && job_.units == job.units)
+  std::vector<Waiting> waits = waitsFor(job, id);
+  if (id_ == id && found_ == found && waits_ == waits && *job_.limits == *job.limits && job_.units == job.units)
     return;
   const bool other = id_ != id;
   job_ = job;
   id_ = id;
   found_ = found;
+  waits_ = std::move(waits);
   build();
   if (other)
     ensureVisible(0, 0);
@@ -208,6 +210,8 @@ void RulePage::addCounts(const RuleRow& row) {
     if (const int count = found_[static_cast<std::size_t>(level)]; count > 0)
       found << tr("%1 %2").arg(count).arg(text(word(level)));
   addWords(found.isEmpty() ? tr("Found in this job: nothing.") : tr("Found in this job: %1.").arg(found.join(", ")), 12);
+  for (const Waiting& waiting : waits_)
+    addWaiting(waiting);
   if (change) {
     addWords(tr("Counts in this job: %1.").arg(text(countsWords(change->counts))), 12, true);
     addWords(tr("Reason: %1").arg(grounds(*change)), 12);
@@ -221,6 +225,18 @@ void RulePage::addCounts(const RuleRow& row) {
     connect(back, &QPushButton::clicked, this, [this, name] { emit restoreCountsWanted(name); });
     column_->addWidget(back, 0, Qt::AlignLeft);
   }
+}
+
+// What this job does not say yet, and the way to the first piece that lacks it.
+void RulePage::addWaiting(const Waiting& waiting) {
+  addWords(text(waitingWords(waiting)), 12);
+  if (waiting.first.empty() || !waiting.first.front().at.wall)
+    return;
+  const PieceRef at = waiting.first.front().at;
+  const QString name = text(waiting.first.front().name);
+  auto* go = button(tr("Show %1").arg(name), "waits for " + text(waiting.input), tr("Show %1").arg(name), theme_);
+  connect(go, &QPushButton::clicked, this, [this, at] { emit showWanted(at); });
+  column_->addWidget(go, 0, Qt::AlignLeft);
 }
 
 QString RulePage::words() const {

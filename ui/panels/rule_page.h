@@ -9,6 +9,7 @@
 #include "core/drawing/theme.h"
 #include "core/model/job.h"
 #include "core/rules/rule_book.h"
+#include "core/rules/waiting.h"
 
 class QVBoxLayout;
 
@@ -30,16 +31,19 @@ signals:
   void restoreLimitWanted(const QString& limit);
   void changeCountsWanted(const QString& rule);
   void restoreCountsWanted(const QString& rule);
+  void showWanted(PieceRef piece); // that lacks what the rule waits for
 
 private:
   void build();
   void addWords(const QString& words, double size, bool bold = false, bool second = false);
   void addLimit(const LimitRow& row);
   void addCounts(const RuleRow& row);
+  void addWaiting(const Waiting& waiting);
 
   Job job_; // as it was when the page was made; only limits and units are read
   std::optional<RuleId> id_;
   std::array<int, 3> found_{};
+  std::vector<Waiting> waits_;
   ThemeName theme_ = ThemeName::Light;
   QVBoxLayout* column_ = nullptr;
 };
