@@ -8,6 +8,7 @@
 
 #include "core/edit/operations.h"
 #include "ui/panels/look.h"
+#include "ui/panels/panel_frame.h"
 
 namespace sillwright {
 namespace {
@@ -138,6 +139,22 @@ TEST(Look, WordsAreCutToFitWithAnEllipsis) {
   const QString cut = elided(words, 12, 80);
   EXPECT_LE(wordsWidth(cut, 12), 80);
   EXPECT_TRUE(cut.endsWith(QChar(0x2026)));
+}
+
+TEST(Look, AButtonGoesOnInFurtherLinesWhereItIsNarrow) {
+  const QString words = QStringLiteral("or put on Plate washer 3 x 3 1/2 slotted slid out 1/2\" with a cut washer");
+  WordButton button(words);
+  button.setWraps(true);
+  const int wide = static_cast<int>(buttonWidth(words, 12.5));
+  const int oneLine = button.heightForWidth(wide);
+  EXPECT_EQ(oneLine, button.sizeHint().height());
+  const QStringList lines = brokenToFit(words, 12.5, wide / 2.0);
+  EXPECT_GE(lines.size(), 2);
+  EXPECT_EQ(lines.join(QLatin1Char(' ')), words);
+  for (const QString& line : lines)
+    EXPECT_LE(wordsWidth(line, 12.5), wide / 2.0);
+  EXPECT_GT(button.heightForWidth(wide / 2), oneLine);
+  EXPECT_LE(button.minimumSizeHint().width(), 60);
 }
 
 } // namespace

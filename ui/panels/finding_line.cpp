@@ -77,13 +77,14 @@ void FindingLine::showWays(bool first) {
   }
   while (buttons_.size() < ways.size()) {
     auto* made = new WordButton({});
+    made->setWraps(true);
     made->setTheme(theme_);
     const std::size_t at = buttons_.size();
     connect(made, &QPushButton::clicked, this, [this, at] {
       const Finding finding = finding_; // ours changes under the call
       bench_.applyWay(finding, allWays(finding)[at]);
     });
-    ways_->addWidget(made, 0, Qt::AlignLeft);
+    ways_->addWidget(made);
     made->show();
     buttons_.push_back(made);
   }

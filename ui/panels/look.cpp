@@ -94,4 +94,14 @@ QString elided(const QString& words, double size, double width) {
   return cut.trimmed() + QChar(0x2026);
 }
 
+QStringList brokenToFit(const QString& words, double size, double width) {
+  QStringList lines;
+  for (const QString& word : words.split(QLatin1Char(' '), Qt::SkipEmptyParts))
+    if (!lines.isEmpty() && wordsWidth(lines.back() + QLatin1Char(' ') + word, size) <= width)
+      lines.back() += QLatin1Char(' ') + word;
+    else
+      lines << word;
+  return lines;
+}
+
 } // namespace sillwright

@@ -5,6 +5,7 @@
 #include <QIcon>
 #include <QPainter>
 #include <QString>
+#include <QStringList>
 
 #include "core/drawing/drawing.h"
 #include "core/drawing/theme.h"
@@ -28,5 +29,7 @@ double paintWords(QPainter& painter, ThemeName theme, QPointF at, const QString&
 double wordsWidth(const QString& words, double size);
 // Cut with … to fit.
 QString elided(const QString& words, double size, double width);
+// Broken between words into lines that fit; a word that is too long alone stays whole.
+QStringList brokenToFit(const QString& words, double size, double width);
 
 } // namespace sillwright

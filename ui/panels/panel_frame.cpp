@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <QVBoxLayout>
 
+#include <algorithm>
 #include <cmath>
 
 #include "ui/paint/painter.h"
@@ -77,7 +78,13 @@ void PanelFrame::paintEvent(QPaintEvent*) {
 
 // ---- buttons ----------------------------------------------------------------------------------------------------
 
-double buttonWidth(const QString& words, double size) { return std::ceil(wordsWidth(words, size)) + 22; }
+namespace {
+
+constexpr double lineHeight = 16, sideRoom = 22; // of a button
+
+} // namespace
+
+double buttonWidth(const QString& words, double size) { return std::ceil(wordsWidth(words, size)) + sideRoom; }
 
 void paintButton(QPainter& painter, ThemeName theme, const ButtonLook& look) {
   painter.save();
@@ -94,9 +101,11 @@ void paintButton(QPainter& painter, ThemeName theme, const ButtonLook& look) {
   }
   painter.restore();
   const Ink ink = look.primary ? Ink::HandOn : look.enabled ? Ink::Text : Ink::Text2;
-  const QPointF at(look.box.center().x(), look.box.center().y() + look.size * 0.365);
-  paintWords(painter, theme, at, look.words, look.size, ink, look.primary ? Weight::Bold : Weight::Regular,
-             Anchor::Middle);
+  const QStringList lines = look.words.split(QLatin1Char('\n'));
+  const double first = look.box.center().y() - lineHeight * (static_cast<double>(lines.size()) - 1) / 2;
+  for (qsizetype i = 0; i < lines.size(); ++i)
+    paintWords(painter, theme, {look.box.center().x(), first + lineHeight * static_cast<double>(i) + look.size * 0.365},
+               lines[i], look.size, ink, look.primary ? Weight::Bold : Weight::Regular, Anchor::Middle);
 }
 
 WordButton::WordButton(const QString& words, QWidget* parent, double size) : QPushButton(words, parent), size_(size) {
@@ -118,11 +127,23 @@ QSize WordButton::sizeHint() const {
   return {static_cast<int>(buttonWidth(text(), size_)) - (size_ < 12.5 ? 4 : 0), size_ < 12.5 ? 19 : 24};
 }
 
+void WordButton::setWraps(bool wraps) {
+  wraps_ = wraps;
+  QSizePolicy policy(wraps ? QSizePolicy::Maximum : QSizePolicy::Fixed, wraps ? QSizePolicy::Preferred : QSizePolicy::Fixed);
+  policy.setHeightForWidth(wraps);
+  setSizePolicy(policy);
+}
+
+int WordButton::heightForWidth(int width) const {
+  const auto lines = brokenToFit(text(), size_, width - sideRoom).size();
+  return sizeHint().height() + static_cast<int>(lineHeight) * std::max(static_cast<int>(lines) - 1, 0);
+}
+
 void WordButton::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   ButtonLook look;
   look.box = QRectF(rect());
-  look.words = text();
+  look.words = wraps_ ? brokenToFit(text(), size_, width() - sideRoom).join(QLatin1Char('\n')) : text();
   look.size = size_;
   look.primary = primary_;
   look.pressed = isDown() || isChecked() || (underMouse() && isEnabled() && !primary_);

@@ -36,7 +36,8 @@ private:
   bool active_ = false;
 };
 
-// A button whose words may hold fractions. Primary: filled with the colour of the hand, for what acts on what is in it.
+// A button whose words may hold fractions; where it is given less room than they need they go on in further lines.
+// Primary: filled with the colour of the hand, for what acts on what is in it.
 class WordButton : public QPushButton {
   Q_OBJECT
 
@@ -47,7 +48,11 @@ public:
   void setPrimary(bool primary);
   bool isPrimary() const { return primary_; }
   QSize sizeHint() const override;
-  QSize minimumSizeHint() const override { return sizeHint(); }
+  QSize minimumSizeHint() const override { return wraps_ ? QSize(60, sizeHint().height()) : sizeHint(); }
+  // To be called before it is laid out.
+  void setWraps(bool wraps);
+  bool hasHeightForWidth() const override { return wraps_; }
+  int heightForWidth(int width) const override;
 
 protected:
   void paintEvent(QPaintEvent* event) override;
@@ -55,13 +60,14 @@ protected:
 private:
   double size_;
   bool primary_ = false;
+  bool wraps_ = false;
   ThemeName theme_ = ThemeName::Light;
 };
 
 // The same look for a button that is only painted (in rows of a list).
 struct ButtonLook {
   QRectF box;
-  QString words;
+  QString words; // lines where there are several
   double size = 12.5;
   bool primary = false;
   bool pressed = false;
