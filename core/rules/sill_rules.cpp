@@ -36,6 +36,12 @@ Meeting meetingAt(const SillPiece& piece, const Neighbour& other, double fromCor
   return {fromCorner - (other.sillInset + other.sillWidth), other.sillStart - piece.box.d.to};
 }
 
+// The strip of that width before the end of the neighbour's sill, in depths of this wall.
+Interval beforeNeighbour(const Neighbour& other, double width) {
+  return other.insideCorner ? betweenValues(-other.sillStart, -other.sillStart + width)
+                            : betweenValues(other.sillStart - width, other.sillStart);
+}
+
 void checkCorner(const WallLayout& layout, double limit, Side end, Drafts& drafts) {
   const auto& other = end == Side::Left ? layout.place.atStart : layout.place.atEnd;
   const SillPiece* piece = endPiece(layout, end);
@@ -48,19 +54,21 @@ void checkCorner(const WallLayout& layout, double limit, Side end, Drafts& draft
   const Meeting meeting = meetingAt(*piece, *other, start);
   double apart = std::max(meeting.along, meeting.across);
   // One of the two covers the corner itself.
-  const double uncovered = std::min(meeting.along + other->sillWidth, meeting.across + piece->box.d.length());
-  if (!over(std::abs(apart), limit))
+  const Meeting bare{meeting.along + other->sillWidth, meeting.across + piece->box.d.length()};
+  const double uncovered = std::min(bare.along, bare.across);
+  const bool meets = !over(std::abs(apart), limit);
+  if (meets)
     apart = uncovered;
   if (!over(std::abs(apart), limit) || (apart == uncovered && apart < 0))
     return;
   const double edge = start - meeting.along; // of the neighbour's sill, from the corner
-  Interval s = betweenValues(edge, start);
-  if (s.length() < limit)
-    s = {edge - std::abs(apart), edge};
+  const bool alongWall = meets ? bare.along <= bare.across : meeting.along >= meeting.across;
+  Interval s = alongWall ? betweenValues(start - apart, start) : Interval{edge - other->sillWidth, edge};
+  const Interval d = alongWall ? piece->box.d : beforeNeighbour(*other, apart);
   if (end == Side::Right)
     s = {layout.length - s.to, layout.length - s.from};
   Draft& draft = report(drafts, layout, RuleId::SillCorner, Level::Fix, {piece->sill},
-                        {std::abs(apart), limit, {s, piece->box.d, piece->box.z}, Wanted::AtMost, Unit::Inch,
+                        {std::abs(apart), limit, {s, d, piece->box.z}, Wanted::AtMost, Unit::Inch,
                          static_cast<std::uint8_t>((end == Side::Right ? 1 : 0) + (apart > 0 ? 2 : 0))});
   if (own == EndFraming::Butts)
     draft.corrections.push_back(end == Side::Left ? move(piece->sill, Field::LeftEnd, piece->box.s.from, -meeting.along)
