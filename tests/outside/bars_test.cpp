@@ -1,5 +1,5 @@
-// Bars on a wall: ACI 318-19 25.2.1 (clear spacing), IRC 2024 R403.1.3.1 (near the top), IRC R404 as a county's checklist
-// has it (beside openings).
+// Bars on a wall: ACI 318-19 25.2.1 (clear spacing), IRC 2024 R403.1.3.1 (near the top), IRC R404 as a county's
+// checklist has it (beside openings).
 #include "said.h"
 
 namespace sillwright {
@@ -30,9 +30,9 @@ TEST(Bars, AnInchClear) {
     };
     EXPECT_TRUE(silent(clear(1 + sixteenth), R::BarClear)) << size;
     EXPECT_TRUE(silent(clear(1), R::BarClear)) << size;
-    EXPECT_TRUE(says(clear(1 - sixteenth), R::BarClear,
-                     {Level::Watch, 0.9375, 1,
-                      {{40 + half, 40 + half + 0.9375}, {4 - half, 4 + half}, {-20 - half, -4 + half}}}));
+    EXPECT_TRUE(says(
+        clear(1 - sixteenth), R::BarClear,
+        {Level::Watch, 0.9375, 1, {{40 + half, 40 + half + 0.9375}, {4 - half, 4 + half}, {-20 - half, -4 + half}}}));
   }
 }
 
@@ -82,10 +82,8 @@ TEST(Bars, AnUprightBarWithinTwelveInchesOfAnOpening) {
   };
   EXPECT_TRUE(silent(bars(18 + sixteenth, 78 - sixteenth), R::BarOpening));
   EXPECT_TRUE(silent(bars(18, 78), R::BarOpening));
-  EXPECT_TRUE(says(bars(18 - sixteenth, 78), R::BarOpening,
-                   {Level::Watch, 12.0625, 12, {{18, 30}, {0, 8}, {-24, 0}}}));
-  EXPECT_TRUE(says(bars(18, 78 + sixteenth), R::BarOpening,
-                   {Level::Watch, 12.0625, 12, {{66, 78}, {0, 8}, {-24, 0}}}));
+  EXPECT_TRUE(says(bars(18 - sixteenth, 78), R::BarOpening, {Level::Watch, 12.0625, 12, {{18, 30}, {0, 8}, {-24, 0}}}));
+  EXPECT_TRUE(says(bars(18, 78 + sixteenth), R::BarOpening, {Level::Watch, 12.0625, 12, {{66, 78}, {0, 8}, {-24, 0}}}));
 }
 
 } // namespace

@@ -24,10 +24,10 @@ Job shots(const SillWall& plain, const std::vector<std::pair<double, double>>& h
 TEST(Forms, ShotsWithinAnEighth) {
   for (const double right : {-0.125, -sixteenth, 0.0, sixteenth, 0.125})
     EXPECT_TRUE(silent(shots({}, {{40, right}}), R::PourShot));
-  EXPECT_TRUE(says(shots({}, {{40, 0.1875}}), R::PourShot,
-                   {Level::Fix, 0.1875, 0.125, {{39.5, 40.5}, {0, 8}, {0, 0.1875}}}));
-  EXPECT_TRUE(says(shots({}, {{40, -0.1875}}), R::PourShot,
-                   {Level::Fix, 0.1875, 0.125, {{39.5, 40.5}, {0, 8}, {-0.1875, 0}}}));
+  EXPECT_TRUE(
+      says(shots({}, {{40, 0.1875}}), R::PourShot, {Level::Fix, 0.1875, 0.125, {{39.5, 40.5}, {0, 8}, {0, 0.1875}}}));
+  EXPECT_TRUE(
+      says(shots({}, {{40, -0.1875}}), R::PourShot, {Level::Fix, 0.1875, 0.125, {{39.5, 40.5}, {0, 8}, {-0.1875, 0}}}));
 }
 
 // Workmanship guideline: no point more than 1/2 in above or below another within 20 ft.
@@ -38,8 +38,7 @@ TEST(Forms, HalfAnInchWithinTwentyFeet) {
   EXPECT_TRUE(silent(apart(240, 0.5 - sixteenth), R::PourLevel));
   EXPECT_TRUE(silent(apart(240, 0.5), R::PourLevel));
   EXPECT_TRUE(silent(apart(240 + sixteenth, 0.5625), R::PourLevel));
-  EXPECT_TRUE(says(apart(240, 0.5625), R::PourLevel,
-                   {Level::Watch, 0.5625, 0.5, {{20, 260}, {0, 8}, {-0.5, 0.0625}}}));
+  EXPECT_TRUE(says(apart(240, 0.5625), R::PourLevel, {Level::Watch, 0.5625, 0.5, {{20, 260}, {0, 8}, {-0.5, 0.0625}}}));
   // Three shots, each within 1/2 in of the next: the outer two are 5/8 apart, and 20 ft.
   const Job falling = shots({.length = 360}, {{20, 0.25}, {140, 0}, {260, -0.375}});
   EXPECT_TRUE(says(falling, R::PourLevel, {Level::Watch, 0.625, 0.5, {{20, 260}, {0, 8}, {-0.375, 0.25}}}));
@@ -59,8 +58,8 @@ Job taped(double foot, double across, double measured) {
   return job;
 }
 
-// Workmanship guideline: 1/2 in on the 20 ft of a 12-16-20 triangle; half of it is aimed for (common practice). The foot
-// of the diagonal is hatched.
+// Workmanship guideline: 1/2 in on the 20 ft of a 12-16-20 triangle; half of it is aimed for (common practice). The
+// foot of the diagonal is hatched.
 TEST(Forms, TwelveSixteenTwenty) {
   const Box3 foot{{0, 12}, {0, 8}, {-1, 0}};
   for (const double right : {239.75, 240.0, 240.25})
@@ -127,8 +126,8 @@ TEST(Forms, AStrapAnEighthInTwentyFourOutOfPlumb) {
   for (const double right : {-0.125, -sixteenth, 0.0, sixteenth, 0.125})
     EXPECT_TRUE(silent(read(right), R::StrapPlumb)) << right;
   EXPECT_TRUE(silent(read(sixteenth, 12), R::StrapPlumb));
-  EXPECT_TRUE(says(read(0.1875), R::StrapPlumb,
-                   {Level::Watch, 0.1875, 0.125, {{38.75, 41.25 + 0.15625}, {-0.1, 0}, {0, 20}}}));
+  EXPECT_TRUE(
+      says(read(0.1875), R::StrapPlumb, {Level::Watch, 0.1875, 0.125, {{38.75, 41.25 + 0.15625}, {-0.1, 0}, {0, 20}}}));
   EXPECT_TRUE(says(read(-0.125, 16), R::StrapPlumb, // 3/16 in 24
                    {Level::Watch, 0.1875, 0.125, {{38.75 - 0.15625, 41.25}, {-0.1, 0}, {0, 20}}}));
 }

@@ -1,5 +1,5 @@
-// What the plan's wall-end schedule says, and what follows from its numbers: the tie force of a published example, cells
-// of NDS 2018 Table 12E and the statics of a lever, all of them through the checker on a wall that is built.
+// What the plan's wall-end schedule says, and what follows from its numbers: the tie force of a published example,
+// cells of NDS 2018 Table 12E and the statics of a lever, all of them through the checker on a wall that is built.
 #include "said.h"
 
 namespace sillwright {
@@ -8,9 +8,9 @@ namespace {
 using namespace published;
 using R = RuleId;
 
-// Straps on 4x6 posts at two stations of a wall; the plan's mark HD stands at the left end of its panel. The strap: 2 1/2
-// wide and 1/10 thick at the outside face, 10 into the concrete and 20 up. A post is 3 1/2 along the wall, and on a 2x6
-// sill from 1 1/2 to 96 - 3 = 93 high.
+// Straps on 4x6 posts at two stations of a wall; the plan's mark HD stands at the left end of its panel. The strap: 2
+// 1/2 wide and 1/10 thick at the outside face, 10 into the concrete and 20 up. A post is 3 1/2 along the wall, and on a
+// 2x6 sill from 1 1/2 to 96 - 3 = 93 high.
 struct HeldPanel {
   double length = 96;
   double left = 4;
@@ -121,8 +121,8 @@ TEST(Plans, TheSillOfTheMark) {
 }
 
 // Statics: for one overturning moment the tie force goes as 1 / lever. 96 in on the plans: 2 % more at 94.118, 5 % more
-// at 91.429. On the tape 94 1/8 is still right (1.992 %), 94 1/16 is not (2.060 %); 91 7/16 is watched (4.990 %), 91 3/8
-// is asked (5.062 %).
+// at 91.429. On the tape 94 1/8 is still right (1.992 %), 94 1/16 is not (2.060 %); 91 7/16 is watched (4.990 %), 91
+// 3/8 is asked (5.062 %).
 TEST(Plans, TwoAndFivePercentOfTheLever) {
   const auto apart = [](double lever) {
     return with(held({100, 2, 2 + lever}, {}), [](Job&, WallLine& wall) { wall.panels[0].lever = 96; });

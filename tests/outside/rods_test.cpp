@@ -9,8 +9,8 @@ namespace {
 using namespace published;
 using R = RuleId;
 
-// A rod beside a 4x6 post (3 1/2 along the wall) at 40: its right face is at 41 3/4, the bracket's line 1 1/2 farther, at
-// 43 1/4. The foot of the rod is no wider than the rod itself. Sill 2x6, no footing, 24 in of concrete.
+// A rod beside a 4x6 post (3 1/2 along the wall) at 40: its right face is at 41 3/4, the bracket's line 1 1/2 farther,
+// at 43 1/4. The foot of the rod is no wider than the rod itself. Sill 2x6, no footing, 24 in of concrete.
 struct OneRod {
   double diameter = 0.75;
   double threads = 10;
@@ -61,8 +61,8 @@ TEST(Rods, TheBracketsLineWithinAnEighth) {
                    {Level::Fix, 0.1875, 0.125, {{at - 0.1875, at}, {3.625, 4.375}, {0, 6}}}));
 }
 
-// ACI 318-19 Table 17.9.2(a): 6 d from the axis of a torqued anchor to an edge: 3, 3 3/4, 4 1/2, 5 1/4 and 6 in. In a wall
-// twice as thick the middle just has it on both sides; the rod goes 12 1/2 down.
+// ACI 318-19 Table 17.9.2(a): 6 d from the axis of a torqued anchor to an edge: 3, 3 3/4, 4 1/2, 5 1/4 and 6 in. In a
+// wall twice as thick the middle just has it on both sides; the rod goes 12 1/2 down.
 TEST(Rods, SixDiametersFromTheAxisToTheEdges) {
   const double least[][2]{{0.5, 3}, {0.625, 3.75}, {0.75, 4.5}, {0.875, 5.25}, {1, 6}};
   for (const auto& [diameter, edge] : least) {
@@ -87,8 +87,8 @@ TEST(Rods, SixDiametersToTheEndOfTheConcrete) {
   };
   EXPECT_TRUE(silent(away(4.5), R::RodEdge));
   EXPECT_TRUE(silent(away(4.5 + sixteenth), R::RodEdge));
-  EXPECT_TRUE(says(away(4.5 - sixteenth), R::RodEdge,
-                   {Level::Ask, 4.4375, 4.5, {{0, 4.4375}, {5.625, 6.375}, {-12.5, 0}}}));
+  EXPECT_TRUE(
+      says(away(4.5 - sixteenth), R::RodEdge, {Level::Ask, 4.4375, 4.5, {{0, 4.4375}, {5.625, 6.375}, {-12.5, 0}}}));
 }
 
 // IRC 2024 R403.1.6, borrowed from sill bolts: 7 in, to the bearing of the foot, which is 1/2 thick.
@@ -105,9 +105,7 @@ TEST(Rods, SevenInchesDeep) {
 // ASME B18.2.2 and B1.1: sill, nut .559, .665, .776 and two threads of 11, 10 and 9 (the last from memory) to the inch:
 // 1 1/2 + .559 + .182 = 2.241, 2.365 and 2.498, on the tape 2 1/4, 2 3/8 and 2 1/2; an inch more on a 3x sill.
 TEST(Rods, ThreadForSillNutAndTwoThreads) {
-  const struct {
-    double diameter, threads, needed;
-  } rods[] = {{0.625, 11, 2.25}, {0.75, 10, 2.375}, {0.875, 9, 2.5}};
+  const struct { double diameter, threads, needed; } rods[] = {{0.625, 11, 2.25}, {0.75, 10, 2.375}, {0.875, 9, 2.5}};
   for (const auto& rod : rods)
     for (const int sill : {2, 3}) {
       const double needed = rod.needed + (sill - 2);

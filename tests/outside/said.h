@@ -34,7 +34,9 @@ inline std::string text(const Said& said) {
   return out.str();
 }
 
-inline Said saidOf(const Finding& f) { return {f.level, f.measured, f.limit, f.region}; }
+inline Said saidOf(const Finding& f) {
+  return {f.level, f.measured, f.limit, f.region};
+}
 
 inline bool alike(const Said& a, const Said& b, double within) {
   const auto near = [](double x, double y, double by) { return std::abs(x - y) <= by; };

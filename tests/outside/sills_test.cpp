@@ -33,10 +33,10 @@ Job afterAnother(double from, bool inside, double endsShort = 0) {
 TEST(Sills, AButtingSillMeetsTheOneThatRunsBy) {
   for (const double right : {5.375, 5.4375, 5.5, 5.5625, 5.625})
     EXPECT_TRUE(silent(afterAnother(right, false), R::SillCorner)) << right;
-  EXPECT_TRUE(says(afterAnother(5.6875, false), R::SillCorner,
-                   {Level::Fix, 0.1875, 0.125, {{5.5, 5.6875}, wide, high}}));
-  EXPECT_TRUE(says(afterAnother(5.3125, false), R::SillCorner,
-                   {Level::Fix, 0.1875, 0.125, {{5.3125, 5.5}, wide, high}}));
+  EXPECT_TRUE(
+      says(afterAnother(5.6875, false), R::SillCorner, {Level::Fix, 0.1875, 0.125, {{5.5, 5.6875}, wide, high}}));
+  EXPECT_TRUE(
+      says(afterAnother(5.3125, false), R::SillCorner, {Level::Fix, 0.1875, 0.125, {{5.3125, 5.5}, wide, high}}));
 }
 
 // There the other one stops 3/16 short of the corner: a strip across the foot of this wall's end is bare.
@@ -50,8 +50,8 @@ TEST(Sills, TheSillThatRunsByReachesTheCorner) {
 TEST(Sills, AtAnInsideCornerOneGoesOnPastTheOther) {
   EXPECT_TRUE(silent(afterAnother(-5.5, true), R::SillCorner));
   EXPECT_TRUE(silent(afterAnother(-5.375, true), R::SillCorner));
-  EXPECT_TRUE(says(afterAnother(-5.3125, true), R::SillCorner,
-                   {Level::Fix, 0.1875, 0.125, {{-5.5, -5.3125}, wide, high}}));
+  EXPECT_TRUE(
+      says(afterAnother(-5.3125, true), R::SillCorner, {Level::Fix, 0.1875, 0.125, {{-5.5, -5.3125}, wide, high}}));
 }
 
 // Both stop at the corner: the 5 1/2 by 5 1/2 between them is bare.
@@ -60,7 +60,8 @@ TEST(Sills, ACornerLeftBare) {
   EXPECT_TRUE(says(afterAnother(5.5, false, 5.5), R::SillCorner, {Level::Fix, 5.5, 0.125, {{0, 5.5}, wide, high}}));
 }
 
-// On concrete 5 1/2 thick a sill 5 1/2 wide lies wholly; a sixteenth less, or an inset of a sixteenth, and it hangs over.
+// On concrete 5 1/2 thick a sill 5 1/2 wide lies wholly; a sixteenth less, or an inset of a sixteenth, and it hangs
+// over.
 TEST(Sills, WhollyOnTheConcreteAcross) {
   const auto on = [](double thickness, double inset) {
     return with(jobOf({}), [&](Job&, WallLine& wall) {
@@ -70,7 +71,8 @@ TEST(Sills, WhollyOnTheConcreteAcross) {
   };
   EXPECT_TRUE(silent(on(5.5 + sixteenth, sixteenth), R::SillConcrete));
   EXPECT_TRUE(silent(on(5.5, 0), R::SillConcrete));
-  EXPECT_TRUE(says(on(5.5 - sixteenth, 0), R::SillConcrete, {Level::Fix, sixteenth, 0, {{0, 96}, {5.4375, 5.5}, high}}));
+  EXPECT_TRUE(
+      says(on(5.5 - sixteenth, 0), R::SillConcrete, {Level::Fix, sixteenth, 0, {{0, 96}, {5.4375, 5.5}, high}}));
   EXPECT_TRUE(says(on(8, -sixteenth), R::SillConcrete, {Level::Fix, sixteenth, 0, {{0, 96}, {-sixteenth, 0}, high}}));
 }
 

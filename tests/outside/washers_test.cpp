@@ -8,7 +8,8 @@ namespace {
 using namespace published;
 using R = RuleId;
 
-// A bolt in the middle of a 2x6 sill, at station 48: its washer lies on z 1 1/2 and reaches half its size to every side.
+// A bolt in the middle of a 2x6 sill, at station 48: its washer lies on z 1 1/2 and reaches half its size to every
+// side.
 Job washer(double along, double across, double thickness) {
   SillWall wall{.bolts = {48}};
   wall.washer.along = along;
@@ -25,8 +26,8 @@ TEST(Washers, ThreeByThreeBy229Thousandths) {
                    {Level::Fix, 2.9375, 3, {{46.53125, 49.46875}, {1.25, 4.25}, {1.5, 1.729}}}));
   EXPECT_TRUE(says(washer(3, 3 - sixteenth, 0.229), R::WasherSize,
                    {Level::Fix, 2.9375, 3, {{46.5, 49.5}, {1.28125, 4.21875}, {1.5, 1.729}}}));
-  EXPECT_TRUE(says(washer(3, 3, 0.228), R::WasherSize,
-                   {Level::Fix, 0.228, 0.229, {{46.5, 49.5}, {1.25, 4.25}, {1.5, 1.728}}}));
+  EXPECT_TRUE(
+      says(washer(3, 3, 0.228), R::WasherSize, {Level::Fix, 0.228, 0.229, {{46.5, 49.5}, {1.25, 4.25}, {1.5, 1.728}}}));
 }
 
 // Only where the job's options call for plate washers; there a bolt without one is found as well.
@@ -55,8 +56,8 @@ TEST(Washers, ASlotThreeSixteenthsWiderThanTheBolt) {
   for (const auto& [diameter, width] : widest) {
     EXPECT_TRUE(silent(slotted(diameter, width - sixteenth, 1.75), R::WasherSlot));
     EXPECT_TRUE(silent(slotted(diameter, width, 1.75), R::WasherSlot));
-    EXPECT_TRUE(says(slotted(diameter, width + sixteenth, 1.75), R::WasherSlot,
-                     {Level::Fix, width + sixteenth, width, plate}));
+    EXPECT_TRUE(
+        says(slotted(diameter, width + sixteenth, 1.75), R::WasherSlot, {Level::Fix, width + sixteenth, width, plate}));
   }
 }
 
