@@ -23,7 +23,7 @@ std::vector<const LimitRow*> limitsOf(RuleId id) {
 }
 
 std::string sourceText(const Source& source) {
-  return source.document.empty() ? std::string(words(source.status)) : std::string(source.document);
+  return source.document.empty() ? std::string(words(source.status)) : documentOf(source);
 }
 
 const LimitOverride* changeOf(const Job& job, const LimitRow& row) {

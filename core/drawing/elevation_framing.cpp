@@ -7,7 +7,7 @@ namespace sillwright::elevation {
 
 namespace {
 
-constexpr double plateThickness = 1.5; // dressed 2x
+constexpr double plateThickness = dressedTwo;
 
 void drawFields(Scene& scene) {
   for (const Panel& panel : scene.wall.wall->panels) {

@@ -9,6 +9,8 @@
 #include "core/base/ids.h"
 #include "core/geometry/shapes.h"
 #include "core/standards/lumber.h"
+#include "core/standards/sill_bolts.h"
+#include "core/standards/washers.h"
 
 namespace sillwright {
 
@@ -72,7 +74,7 @@ struct BoltType {
   double hookReturn = 0;    // J: how far the tip turns up again
   double headWidth = 0;     // headed: across, square or hexagon
   double headThickness = 0;
-  double minimumEmbedment = 7;
+  double minimumEmbedment = boltEmbedment.value;
   std::string note;
   std::string extra;
   bool operator==(const BoltType&) const = default;
@@ -106,9 +108,9 @@ struct WasherSlot {
 struct WasherType {
   Id id;
   std::string name;
-  double along = 3;   // along the wall
-  double across = 3;
-  double thickness = 0.229;
+  double along = plateWasherSide.value; // along the wall
+  double across = plateWasherSide.value;
+  double thickness = plateWasherThickness.value;
   double hole = 0;    // diameter of the round hole
   std::optional<WasherSlot> slot;
   std::string note;

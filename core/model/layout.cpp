@@ -13,7 +13,7 @@ namespace sillwright {
 
 namespace {
 
-constexpr double platesHeight = 3.0; // two 2x plates on top of the studs
+constexpr double platesHeight = 2 * dressedTwo; // two plates on top of the studs
 
 // How far the concrete of the neighbour goes on past an inside corner, along this wall.
 double beyond(const std::optional<Neighbour>& neighbour) {
@@ -159,7 +159,7 @@ std::vector<StudBody> studBodies(const WallLayout& layout) {
       if (!meets({opening.from, opening.to}))
         continue;
       if (opening.kind == OpeningKind::Window)
-        stud.box.z.to = std::min(stud.box.z.to, opening.sillHeight - 1.5);
+        stud.box.z.to = std::min(stud.box.z.to, opening.sillHeight - dressedTwo);
       else
         stands = false;
     }

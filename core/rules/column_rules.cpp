@@ -67,7 +67,7 @@ void checkColumnSill(const WallLayout& layout, const ResolvedLimits& limits, Dra
     if (!piece) {
       const double pour = pourAt(layout, column.box.s.middle());
       report(drafts, layout, RuleId::ColumnSill, Level::Fix, {column.id},
-             {column.box.s.length(), allowed, {column.box.s, column.box.d, {pour, pour + 1.5}}, Wanted::AtMost});
+             {column.box.s.length(), allowed, {column.box.s, column.box.d, {pour, pour + dressedTwo}}, Wanted::AtMost});
       continue;
     }
     checkEnd(layout, allowed, column, *piece, true, drafts);

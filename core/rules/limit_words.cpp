@@ -29,7 +29,7 @@ std::string_view sideWords(Wanted wanted) {
 
 std::string sourceWithStatus(const Source& source) {
   const std::string status(source.status == Status::Type ? "hardware type" : words(source.status));
-  return source.document.empty() ? status : std::string(source.document) + ", " + status;
+  return source.document.empty() ? status : documentOf(source) + ", " + status;
 }
 
 std::string groundsWords(const std::string& reason, const std::string& who, const std::string& date) {

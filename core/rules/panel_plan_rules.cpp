@@ -101,8 +101,9 @@ void checkBoltShear(const WallLayout& layout, const ResolvedLimits&, Drafts& dra
       continue;
     const auto sill = sillAt(layout, (panel.from + panel.to) / 2);
     const double pour = pourAt(layout, (panel.from + panel.to) / 2);
-    const Box3 region{{panel.from, panel.to}, sill ? layout.sills[*sill].box.d : layout.across,
-                      sill ? layout.sills[*sill].box.z : Interval{pour, pour + 1.5}};
+    const Box3 region{{panel.from, panel.to},
+                      sill ? layout.sills[*sill].box.d : layout.across,
+                      sill ? layout.sills[*sill].box.z : Interval{pour, pour + dressedTwo}};
     report(drafts, layout, RuleId::BoltShear, Level::Ask, {panel.id},
            {*held, shear, region, Wanted::AtLeast, Unit::Pound});
   }

@@ -17,7 +17,7 @@ double heightSeen(const WallLayout& layout, const Panel& panel) {
 } // namespace
 
 void checkPanelEnds(const WallLayout& layout, const ResolvedLimits&, Drafts& drafts) {
-  constexpr double ply = 1.5; // in of the panel's end that is hatched: where the column should stand
+  constexpr double ply = dressedTwo; // of the panel's end that is hatched: where the column should stand
   for (const PanelEnd& end : panelEnds(layout)) {
     if (end.column)
       continue;

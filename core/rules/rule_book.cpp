@@ -9,6 +9,16 @@
 #include "core/base/tolerance.h"
 #include "core/rules/correction.h"
 #include "core/rules/subjects.h"
+#include "core/standards/bars.h"
+#include "core/standards/bolt_value.h"
+#include "core/standards/cast_in_anchors.h"
+#include "core/standards/cover.h"
+#include "core/standards/fasteners.h"
+#include "core/standards/set_out.h"
+#include "core/standards/shear_panels.h"
+#include "core/standards/sill_bolts.h"
+#include "core/standards/statics.h"
+#include "core/standards/washers.h"
 
 namespace sillwright {
 
@@ -18,27 +28,7 @@ constexpr Source practice{"", Status::CommonPractice};
 constexpr Source geometry{"", Status::Geometry};
 constexpr Source ofType{"", Status::Type};
 constexpr Source plans{"", Status::Plans};
-constexpr Source sillBolts{"IRC 2024 R403.1.6", Status::Published};
-constexpr Source washerEdge{"SDPWS 2021 4.3.6.4.3", Status::Published};
-constexpr Source cover{"ACI 318-19 Table 20.5.1.3.1", Status::Published};
-constexpr Source nailDepth{"NDS 2018 12.1.6.4", Status::Published};
-constexpr Source slender{"SDPWS 2021 4.3.3", Status::Published};
-constexpr Source anchorSpacing{"ACI 318-19 Table 17.9.2(a)", Status::Published};
-constexpr Source hookLeg{"ACI 318-19 17.6.3.2.2", Status::Published};
-constexpr Source nuts{"ASME B18.2.2, B18.21.1", Status::Published};
-constexpr Source washerPlate{"IRC R602.11.1", Status::Published};
-constexpr Source washerSlot{"IRC R602.11.1; IBC 2006 2305.3.11", Status::Published};
-constexpr Source sillBoltValues{"NDS 2018 12.3", Status::Published};
-constexpr Source borrowedEmbed{"borrowed: IRC 2024 R403.1.6", Status::Published};
-constexpr Source tie{"SDPWS 2021 4.3.6", Status::Published};
-constexpr Source barSpacing{"ACI 318-19 25.2.1", Status::Published};
-constexpr Source barCover{"ACI 318-19 Table 20.5.1.3.1; IRC R403.1.3.5", Status::Published};
-constexpr Source topBar{"IRC R403.1.3.1", Status::Published};
-constexpr Source openingBar{"IRC R404 (county checklist)", Status::Published};
-constexpr Source workmanship{"US residential workmanship guideline", Status::Published};
-constexpr Source formWidths{"US government guide specification (ACI 117 values)", Status::Published};
 constexpr Source statics{"", Status::Statics};
-constexpr Source nailEdge{"NDS commentary", Status::FromMemory};
 
 const std::vector<Level> fix{Level::Fix};
 const std::vector<Level> fixWatch{Level::Fix, Level::Watch};
@@ -69,11 +59,11 @@ const std::vector<RuleRow>& table() {
       {R::StrapColumn, "strap.column", "strap", "Every nail of a strap lands on its column.", "nails off the column",
        fix, geometry, checkStrapColumn},
       {R::StrapNailEdge, "strap.nail-edge", "strap", "Nails keep away from the edges of their ply.",
-       "nail to the nearest edge of its ply", watch, nailEdge, checkStrapNailEdge},
+       "nail to the nearest edge of its ply", watch, nailEdgeSource, checkStrapNailEdge},
       {R::StrapSeam, "strap.seam", "strap", "No nail of a strap is on the seam between two plies.", "nails on a seam",
        ask, practice, checkStrapSeam},
       {R::StrapNailDepth, "strap.nail-depth", "strap", "The nails of a strap reach deep enough into the column.",
-       "nail in the column, beyond plate and sheathing", fixWatch, nailDepth, checkStrapNailDepth},
+       "nail in the column, beyond plate and sheathing", fixWatch, nailDepthSource, checkStrapNailDepth},
       {R::StrapSteel, "strap.steel", "strap", "A strap does not touch the bars.",
        "clear distance from the strap to a bar", fixWatch, geometry, checkStrapSteel},
       {R::StrapDepth, "strap.depth", "strap", "The hook of a strap stays inside the concrete.",
@@ -85,24 +75,24 @@ const std::vector<RuleRow>& table() {
       {R::StrapMissing, "strap.missing", "strap", "A panel end whose mark calls for a strap has one.",
        "straps at the panel end", fix, plans, checkStrapMissing},
       {R::StrapType, "strap.type", "strap",
-       "A strap is of the type that the mark calls for, on a column it may be nailed to.", "type and column of the strap",
-       fix, plans, checkStrapType},
+       "A strap is of the type that the mark calls for, on a column it may be nailed to.",
+       "type and column of the strap", fix, plans, checkStrapType},
       {R::StrapCapacity, "strap.capacity", "strap", "The stated capacity of a strap is what its mark requires.",
        "stated capacity against that required at the mark", ask, plans, checkStrapCapacity},
       {R::BoltCount, "bolt.count", "bolt", "Each piece of sill has enough bolts.", "bolts in a piece of sill", fix,
-       sillBolts, checkBoltCount},
+       sillBoltSource, checkBoltCount},
       {R::BoltEndFar, "bolt.end-far", "bolt", "The end bolts are near the ends of their sill piece.",
-       "end bolt to the end of its piece", fix, sillBolts, checkBoltEndFar},
+       "end bolt to the end of its piece", fix, sillBoltSource, checkBoltEndFar},
       {R::BoltEndNear, "bolt.end-near", "bolt", "Bolts are not too near the ends of their sill piece.",
-       "bolt to the end of its piece", fix, sillBolts, checkBoltEndNear},
+       "bolt to the end of its piece", fix, sillBoltSource, checkBoltEndNear},
       {R::BoltSpacing, "bolt.spacing", "bolt", "Bolts of a sill piece are not too far apart.",
-       "between neighbouring bolts", fix, sillBolts, checkBoltSpacing},
+       "between neighbouring bolts", fix, sillBoltSource, checkBoltSpacing},
       {R::BoltThird, "bolt.third", "bolt", "Bolts stand in the middle third of the sill.",
-       "bolt axis to the nearer edge of the sill", fix, sillBolts, checkBoltThird},
-      {R::BoltEmbed, "bolt.embed", "bolt", "Bolts reach deep enough into the concrete.", "embedment", fix, sillBolts,
-       checkBoltEmbed},
+       "bolt axis to the nearer edge of the sill", fix, sillBoltSource, checkBoltThird},
+      {R::BoltEmbed, "bolt.embed", "bolt", "Bolts reach deep enough into the concrete.", "embedment", fix,
+       sillBoltSource, checkBoltEmbed},
       {R::BoltThread, "bolt.thread", "bolt", "Bolts stand up far enough for sill, washers, nut and two threads.",
-       "projection above the pour line", fixWatch, nuts, checkBoltThread},
+       "projection above the pour line", fixWatch, threadStackSource, checkBoltThread},
       {R::BoltOpening, "bolt.opening", "bolt", "No bolt stands in a door opening.",
        "depth of the bolt inside the opening", fix, geometry, checkBoltOpening},
       {R::BoltStud, "bolt.stud", "bolt", "No bolt, nut or washer is under a stud, and no bolt or nut under a column.",
@@ -113,26 +103,28 @@ const std::vector<RuleRow>& table() {
        "clear distance from the bolt to a strap or rod", fixWatch, geometry, checkBoltStrap},
       {R::BoltSplice, "bolt.splice", "bolt", "No washer lies over a sill splice.",
        "washer to the splice, less than zero: overlap", fix, geometry, checkBoltSplice},
-      {R::BoltRunOut, "bolt.run-out", "bolt", "The thread of a bolt reaches low enough for the nut to tighten on its washer.",
-       "thread below the nut", fix, geometry, checkBoltRunOut},
+      {R::BoltRunOut, "bolt.run-out", "bolt",
+       "The thread of a bolt reaches low enough for the nut to tighten on its washer.", "thread below the nut", fix,
+       geometry, checkBoltRunOut},
       {R::BoltGap, "bolt.gap", "bolt", "Anchors that are cast in stand apart from each other.",
-       "between the axes of two anchors", fixAsk, anchorSpacing, checkBoltGap},
+       "between the axes of two anchors", fixAsk, anchorSpacingSource, checkBoltGap},
       {R::BoltCover, "bolt.cover", "bolt", "Bolts and their hooks have enough concrete over them.",
-       "bolt to the face of the concrete", ask, cover, checkBoltCover},
-      {R::BoltHook, "bolt.hook", "bolt", "The hook of a bolt points inward, is neither short nor long, and stays in the concrete.",
-       "face of the shank to the tip of the hook", fixWatch, hookLeg, checkBoltHook},
-      {R::BoltMatch, "bolt.match", "bolt", "The bolts of a wall stand up alike.", "projection against that of most bolts",
-       watch, practice, checkBoltMatch},
+       "bolt to the face of the concrete", ask, coverSource, checkBoltCover},
+      {R::BoltHook, "bolt.hook", "bolt",
+       "The hook of a bolt points inward, is neither short nor long, and stays in the concrete.",
+       "face of the shank to the tip of the hook", fixWatch, hookLegSource, checkBoltHook},
+      {R::BoltMatch, "bolt.match", "bolt", "The bolts of a wall stand up alike.",
+       "projection against that of most bolts", watch, practice, checkBoltMatch},
       {R::BoltShear, "bolt.shear", "bolt", "The bolts under a panel together carry its shear.",
-       "values of the bolts against the shear of the panel", ask, sillBoltValues, checkBoltShear},
+       "values of the bolts against the shear of the panel", ask, boltValueSource, checkBoltShear},
       {R::WasherSize, "washer.size", "washer", "Bolts have plate washers that are large and thick enough.",
-       "side and thickness of the plate washer", fix, washerPlate, checkWasherSize},
+       "side and thickness of the plate washer", fix, plateWasherSource, checkWasherSize},
       {R::WasherSheathing, "washer.sheathing", "washer",
        "Under a strong panel the plate washer reaches near the sheathed edge of the sill.",
-       "washer edge to the sheathed edge of the sill", fix, washerEdge, checkWasherSheathing},
+       "washer edge to the sheathed edge of the sill", fix, washerEdgeSource, checkWasherSheathing},
       {R::WasherSlot, "washer.slot", "washer",
        "A slotted washer is slotted no wider and no longer than a cut washer over it covers.",
-       "width and length of the slot, and what lies over it", fix, washerSlot, checkWasherSlot},
+       "width and length of the slot, and what lies over it", fix, washerSlotSource, checkWasherSlot},
       {R::WasherSill, "washer.sill", "washer", "A plate washer lies wholly on the sill.",
        "part of the washer off the sill", fix, geometry, checkWasherSill},
       {R::WasherColumn, "washer.column", "washer", "A plate washer keeps clear of columns.",
@@ -142,17 +134,17 @@ const std::vector<RuleRow>& table() {
       {R::RodOffset, "rod.offset", "rod", "A rod stands off its column as far as its bracket needs.",
        "rod to the centre line of its bracket", fix, ofType, checkRodOffset},
       {R::RodEdge, "rod.edge", "rod", "A rod keeps away from the edges of the concrete.",
-       "axis of the rod to the nearest edges of the concrete", ask, anchorSpacing, checkRodEdge},
+       "axis of the rod to the nearest edges of the concrete", ask, anchorSpacingSource, checkRodEdge},
       {R::RodEmbed, "rod.embed", "rod", "Rods reach deep enough into the concrete.", "embedment of the rod", fix,
-       borrowedEmbed, checkRodEmbed},
+       borrowed(sillBoltSource), checkRodEmbed},
       {R::RodThread, "rod.thread", "rod", "Rods stand up far enough for sill, washer, nut and two threads.",
-       "projection of the rod above the pour line", fixWatch, nuts, checkRodThread},
+       "projection of the rod above the pour line", fixWatch, threadStackSource, checkRodThread},
       {R::RodSteel, "rod.steel", "rod", "A rod does not touch the bars.", "clear distance from the rod to a bar",
        fixWatch, geometry, checkRodSteel},
       {R::RodCover, "rod.cover", "rod", "Rods and their feet have enough concrete over them.",
-       "rod to the face of the concrete", ask, cover, checkRodCover},
-      {R::RodOpening, "rod.opening", "rod", "No rod stands in a door opening.", "depth of the rod inside the opening", fix,
-       geometry, checkRodOpening},
+       "rod to the face of the concrete", ask, coverSource, checkRodCover},
+      {R::RodOpening, "rod.opening", "rod", "No rod stands in a door opening.", "depth of the rod inside the opening",
+       fix, geometry, checkRodOpening},
       {R::RodPlumb, "rod.plumb", "rod", "A rod stands plumb.", "out of plumb of the rod in 24 in, as read", watch,
        practice, checkRodPlumb},
       {R::ColumnSill, "column.sill", "column", "A column stands wholly on a sill and not over a splice.",
@@ -166,11 +158,12 @@ const std::vector<RuleRow>& table() {
       {R::PanelEnds, "panel.ends", "panel", "A shear panel has a column at each end.", "columns at the panel end", fix,
        practice, checkPanelEnds},
       {R::PanelSlender, "panel.slender", "panel", "A shear panel is not too high for its length.", "height by length",
-       askWatch, slender, checkPanelSlender},
+       askWatch, slenderPanelSource, checkPanelSlender},
       {R::PanelLever, "panel.lever", "panel", "The hold-downs of a panel stand as far apart as on the plans.",
        "how much the tie force grows because they stand closer", askWatch, statics, checkPanelLever},
       {R::PanelTie, "panel.tie", "panel", "The tie force of a panel is no more than its mark provides for.",
-       "tie force from the shear to carry, against the capacity required at the mark", ask, tie, checkPanelTie},
+       "tie force from the shear to carry, against the capacity required at the mark", ask, tieForceSource,
+       checkPanelTie},
       {R::SillCorner, "sill.corner", "sill", "At a corner the sills meet without gap or overlap.",
        "gap or overlap between the sills at the corner", fix, geometry, checkSillCorner},
       {R::SillConcrete, "sill.concrete", "sill", "A sill lies wholly on concrete.", "part of the sill off the concrete",
@@ -180,23 +173,23 @@ const std::vector<RuleRow>& table() {
       {R::SillPiece, "sill.piece", "sill", "No piece of sill is longer than the lumber.", "length of a piece of sill",
        watch, practice, checkSillPiece},
       {R::BarCover, "bar.cover", "bar", "Bars have enough concrete over them.", "bar to the face of the concrete", fix,
-       barCover, checkBarCover},
+       foundationCoverSource, checkBarCover},
       {R::BarClear, "bar.clear", "bar", "Bars side by side leave room for the concrete between them.",
-       "clear distance from bar to bar", watch, barSpacing, checkBarClear},
+       "clear distance from bar to bar", watch, barSpacingSource, checkBarClear},
       {R::BarTop, "bar.top", "bar", "Where the job calls for it, a bar runs near the top of the concrete.",
-       "length of wall without a No. 4 bar within 12 in of the top", fix, topBar, checkBarTop},
+       "length of wall without a No. 4 bar within 12 in of the top", fix, topBarSource, checkBarTop},
       {R::BarOpening, "bar.opening", "bar", "Where the job calls for it, an upright bar stands beside each opening.",
-       "opening to the nearest upright bar", watch, openingBar, checkBarOpening},
-      {R::PourShot, "pour.shot", "pour", "Each grade shot is at the pour line.", "grade shot above or below the pour line",
-       fix, practice, checkPourShot},
+       "opening to the nearest upright bar", watch, openingBarSource, checkBarOpening},
+      {R::PourShot, "pour.shot", "pour", "Each grade shot is at the pour line.",
+       "grade shot above or below the pour line", fix, practice, checkPourShot},
       {R::PourLevel, "pour.level", "pour", "The top of the concrete is level.", "highest to lowest shot within 20 ft",
-       watch, workmanship, checkPourLevel},
+       watch, workmanshipSource, checkPourLevel},
       {R::PourForm, "pour.form", "pour", "The top of the form is nowhere under the pour line.",
        "form top above the pour line", fix, geometry, checkPourForm},
       {R::FormSquare, "form.square", "form", "The forms are square.", "taped diagonal against that of the plan", watch,
-       workmanship, checkFormSquare},
+       workmanshipSource, checkFormSquare},
       {R::FormThickness, "form.thickness", "form", "The forms stand as far apart as the concrete is thick.",
-       "taped width between the forms against the plan", watch, formWidths, checkFormThickness},
+       "taped width between the forms against the plan", watch, concreteWorkSource, checkFormThickness},
   };
   return rows;
 }

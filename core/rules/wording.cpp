@@ -167,7 +167,7 @@ const LimitRow* limitRow(const Job& job, const Finding& f) {
 std::string sourceText(const Source& source) {
   if (source.document.empty())
     return source.status == Status::Type ? "hardware type" : std::string(words(source.status));
-  const std::string document(source.document);
+  const std::string document = documentOf(source);
   return source.status == Status::Published ? document : document + " (" + std::string(words(source.status)) + ")";
 }
 

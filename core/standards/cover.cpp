@@ -10,10 +10,10 @@ using E = Exposure;
 
 // For each exposure the smaller bars first.
 constexpr std::array<CoverRow, 4> table{
-    {{E::CastAgainstEarth, "cast against earth", 3, 8, 3},
-     {E::ExposedOrGround, "exposed to weather or in contact with ground", 3, 5, 1.5},
-     {E::ExposedOrGround, "exposed to weather or in contact with ground", 6, 8, 2},
-     {E::Sheltered, "walls not exposed", 3, 8, 0.75}}};
+    {{E::CastAgainstEarth, "cast against earth", 3, 8, coverAgainstEarth},
+     {E::ExposedOrGround, "exposed to weather or in contact with ground", 3, 5, coverFormed},
+     {E::ExposedOrGround, "exposed to weather or in contact with ground", 6, 8, coverFormedLarge},
+     {E::Sheltered, "walls not exposed", 3, 8, coverSheltered}}};
 
 } // namespace
 

@@ -19,6 +19,9 @@ struct CoverRow {
 };
 
 inline constexpr Source coverSource{"ACI 318-19 Table 20.5.1.3.1", Status::Published};
+// What foundations of houses are held to as well.
+inline constexpr Source foundationCoverSource{"ACI 318-19 Table 20.5.1.3.1; IRC 2024 R403.1.3.5", Status::Published};
+inline constexpr double coverAgainstEarth = 3, coverFormed = 1.5, coverFormedLarge = 2, coverSheltered = 0.75;
 
 std::span<const CoverRow> coverTable();
 

@@ -37,4 +37,11 @@ std::span<const NailSize> commonNails() {
   return nailTable;
 }
 
+const NailSize* commonNail(std::string_view name) {
+  for (const NailSize& nail : nailTable)
+    if (nail.name == name)
+      return &nail;
+  return nullptr;
+}
+
 } // namespace sillwright

@@ -14,7 +14,7 @@ struct DressedSize {
 };
 
 constexpr std::array<DressedSize, 7> dressedTable{
-    {{2, 1.5}, {3, 2.5}, {4, 3.5}, {6, 5.5}, {8, 7.25}, {10, 9.25}, {12, 11.25}}};
+    {{2, dressedTwo}, {3, 2.5}, {4, 3.5}, {6, 5.5}, {8, 7.25}, {10, 9.25}, {12, 11.25}}};
 constexpr std::array<int, 7> sizes{2, 3, 4, 6, 8, 10, 12};
 
 double dressedOrZero(int nominal) {

@@ -19,6 +19,8 @@ struct Nominal {
 
 inline constexpr Source lumberSource{"PS 20", Status::Published};
 
+inline constexpr double dressedTwo = 1.5; // thickness of studs, plates and plies of 2x
+
 // Dressed inches of one nominal inch count (2, 3, 4, 6, 8, 10, 12); nothing for any other.
 std::optional<double> dressed(int nominal);
 std::span<const int> nominalSizes();

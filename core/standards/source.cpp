@@ -22,4 +22,8 @@ std::string_view words(Status status) {
   return "";
 }
 
+std::string documentOf(const Source& source) {
+  return (source.borrowed ? "borrowed: " : "") + std::string(source.document);
+}
+
 } // namespace sillwright

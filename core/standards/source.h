@@ -1,6 +1,7 @@
 // Where a number comes from, and how sure that is.
 #pragma once
 
+#include <string>
 #include <string_view>
 
 namespace sillwright {
@@ -18,7 +19,17 @@ enum class Status {
 struct Source {
   std::string_view document; // "IRC 2024 R403.1.6", "ACI 318-19 Table 20.5.1.3.1"; empty for practice and geometry
   Status status = Status::CommonPractice;
+  bool borrowed = false; // says it of something else, and is taken as a guide here
 };
+
+// The same document as a guide for something it does not speak of.
+constexpr Source borrowed(Source source) {
+  source.borrowed = true;
+  return source;
+}
+
+// "IRC 2024 R403.1.6", "borrowed: ACI 318-19 25.2.1"; empty where there is no document.
+std::string documentOf(const Source& source);
 
 // A single number of a document, with what it is.
 struct NamedNumber {

@@ -8,11 +8,14 @@
 #include "core/standards/bar_ends.h"
 #include "core/standards/bars.h"
 #include "core/standards/bolt_value.h"
+#include "core/standards/cast_in_anchors.h"
 #include "core/standards/cover.h"
 #include "core/standards/fasteners.h"
 #include "core/standards/form_pressure.h"
 #include "core/standards/lumber.h"
 #include "core/standards/set_out.h"
+#include "core/standards/shear_panels.h"
+#include "core/standards/sill_bolts.h"
 #include "core/standards/species.h"
 #include "core/standards/washers.h"
 
@@ -190,6 +193,32 @@ StandardTable plateWasherTable() {
   return numbersTable("Plate washers on sills", plateWasherSource, numbers);
 }
 
+StandardTable sillBoltTable() {
+  constexpr std::array numbers{boltsInPiece, oneBoltWall, noBoltWall,      boltEndFar,
+                               boltEndNear,  boltSpacing, boltSpacingTall, boltEmbedment};
+  return numbersTable("Anchor bolts through sills", sillBoltSource, numbers);
+}
+
+StandardTable castInAnchorTable() {
+  constexpr std::array numbers{anchorSpacing, torquedSpacing, torquedEdge, hookLegLeast, hookLegMost};
+  return numbersTable("Anchors cast into concrete", anchorSpacingSource, numbers);
+}
+
+StandardTable shearPanelTable() {
+  constexpr std::array numbers{slenderFull, slenderMost, washerEdge, washerEdgeOver};
+  return numbersTable("Shear panels", slenderPanelSource, numbers);
+}
+
+StandardTable nailDepthTable() {
+  constexpr std::array numbers{nailDepthLeast, nailDepthFull, nailEdge};
+  return numbersTable("Nails in wood", nailDepthSource, numbers);
+}
+
+StandardTable foundationBarTable() {
+  constexpr std::array numbers{barClearance, topBarWithin, openingBarWithin};
+  return numbersTable("Bars in foundations", topBarSource, numbers);
+}
+
 StandardTable boltStrengthTable() {
   constexpr std::array numbers{boltBendingYield, windOrSeismicDuration};
   return numbersTable("Bolts in wood", boltValueSource, numbers);
@@ -202,23 +231,17 @@ StandardTable formPressureTable() {
 }
 
 std::vector<StandardTable> allTables() {
-  return {lumberTable(),
-          gravityTable(),
-          bearingTable(),
-          boltStrengthTable(),
-          boltValueTable(),
-          barTable(),
-          hookTable(),
-          lapTable(),
-          coverRows(),
-          nutTable(),
-          nutWidthTable(),
-          cutWasherTable(),
-          plateWasherTable(),
-          threadTable(),
-          nailTable(),
-          formPressureTable(),
-          numbersTable("Setting out", concreteWorkSource, setOutTolerances())};
+  return {lumberTable(),       gravityTable(),
+          bearingTable(),      sillBoltTable(),
+          castInAnchorTable(), shearPanelTable(),
+          boltStrengthTable(), boltValueTable(),
+          barTable(),          foundationBarTable(),
+          hookTable(),         lapTable(),
+          coverRows(),         nutTable(),
+          nutWidthTable(),     cutWasherTable(),
+          plateWasherTable(),  threadTable(),
+          nailTable(),         nailDepthTable(),
+          formPressureTable(), numbersTable("Setting out", concreteWorkSource, setOutTolerances())};
 }
 
 } // namespace

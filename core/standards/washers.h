@@ -14,4 +14,10 @@ inline constexpr Source washerSlotSource{"IBC 2006 2305.3.11", Status::Published
 inline constexpr NamedNumber washerSlotOverBolt{"slot, wider than the bolt by at most", 0.1875, "in", washerSlotSource};
 inline constexpr NamedNumber washerSlotLength{"slot, length at most", 1.75, "in", washerSlotSource};
 
+inline constexpr Source washerEdgeSource{"SDPWS 2021 4.3.6.4.3", Status::Published};
+inline constexpr NamedNumber washerEdge{"washer to the sheathed edge of the sill, at most", 0.5, "in",
+                                        washerEdgeSource};
+inline constexpr NamedNumber washerEdgeOver{"… where the nominal unit shear capacity is over", 400, "plf",
+                                            washerEdgeSource};
+
 } // namespace sillwright

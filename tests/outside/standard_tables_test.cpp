@@ -34,7 +34,7 @@ std::vector<std::string> fromMemory(std::string_view title) {
 using Cells = std::vector<std::string>;
 
 TEST(StandardTables, AreWhole) {
-  EXPECT_EQ(standardTables().size(), 17u);
+  EXPECT_EQ(standardTables().size(), 22u);
   for (const StandardTable& each : standardTables()) {
     EXPECT_FALSE(each.title.empty());
     EXPECT_FALSE(each.source.document.empty()) << each.title;
@@ -50,13 +50,15 @@ TEST(StandardTables, AreWhole) {
 }
 
 // What is only remembered: threads of 7/8 and 1 in (ASME B1.1), the 3d nail (ASTM F1667), the width of nuts across
-// flats (ASME B18.2.2). Nothing else.
+// flats (ASME B18.2.2), the edge distance of nails (NDS commentary). Nothing else.
 TEST(StandardTables, SayWhatIsOnlyRemembered) {
   EXPECT_EQ(fromMemory("Threads, UNC"), (Cells{"7/8", "1"}));
   EXPECT_EQ(fromMemory("Common nails"), (Cells{"3d common"}));
   EXPECT_EQ(fromMemory("Hex nuts, width"), (Cells{"1/2", "5/8", "3/4", "7/8", "1"}));
+  EXPECT_EQ(fromMemory("Nails in wood"), (Cells{"nail to the edge of the wood, at least"}));
   for (const StandardTable& each : standardTables()) {
-    if (each.title != "Threads, UNC" && each.title != "Common nails" && each.title != "Hex nuts, width") {
+    if (each.title != "Threads, UNC" && each.title != "Common nails" && each.title != "Hex nuts, width" &&
+        each.title != "Nails in wood") {
       EXPECT_TRUE(fromMemory(each.title).empty()) << each.title;
     }
   }
@@ -67,6 +69,15 @@ TEST(StandardTables, ReadAsPrinted) {
   EXPECT_EQ(rowOf("Dressed lumber", "8"), (Cells{"8", "7 1/4"}));
   EXPECT_EQ(rowOf("Species", "Hem-Fir"), (Cells{"Hem-Fir", "0.43"}));
   EXPECT_EQ(rowOf("Dowel bearing strength", "Douglas Fir-Larch"), (Cells{"Douglas Fir-Larch", "1/2", "5600", "3150"}));
+  EXPECT_EQ(rowOf("Anchor bolts through sills", "end bolt to the end of its piece, at most"),
+            (Cells{"end bolt to the end of its piece, at most", "12", "in"}));
+  EXPECT_EQ(rowOf("Anchors cast into concrete", "leg of a hooked bolt, at most"),
+            (Cells{"leg of a hooked bolt, at most", "4.5", "d"}));
+  EXPECT_EQ(rowOf("Shear panels", "height by length, at most"), (Cells{"height by length, at most", "3.5", ""}));
+  EXPECT_EQ(rowOf("Nails in wood", "nail in the main member, for its full value"),
+            (Cells{"nail in the main member, for its full value", "10", "d"}));
+  EXPECT_EQ(rowOf("Bars in foundations", "bar along the top, from the top at most"),
+            (Cells{"bar along the top, from the top at most", "12", "in"}));
   EXPECT_EQ(rowOf("Bolts in wood", "bolt, bending yield strength"),
             (Cells{"bolt, bending yield strength", "45000", "psi"}));
   EXPECT_EQ(rowOf("Reinforcing bars", "No. 5"), (Cells{"No. 5", "0.625", "1.043"}));
