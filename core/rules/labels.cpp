@@ -220,6 +220,8 @@ std::string label(const Job& job, const Finding& f) {
   case R::WasherSize:
     if (f.variant == 0)
       return "NO PLATE WASHER";
+    if (f.variant == 2)
+      return "WASHER " + plateWords(job, f.measured) + " < " + plateWords(job, f.limit);
     break;
   case R::WasherSlot:
     if (f.variant == 2)

@@ -7,7 +7,7 @@ namespace sillwright {
 
 std::string limitWords(const Job& job, const LimitRow& row, double value) {
   if (row.unit == "in")
-    return printMeasure(value, job.units, 64);
+    return plateWords(job, value);
   if (row.unit == "%")
     return numberWords(value) + " %";
   if (row.unit == "ratio" || row.unit.empty())

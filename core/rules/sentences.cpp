@@ -181,7 +181,10 @@ std::string windowWords(const Telling& t) {
 std::string sizeSentence(const Telling& t) {
   if (t.f.variant == 0)
     return t.first() + " has no plate washer; one of at least " + t.limit() + " square is asked for";
-  return "The washer of " + t.first() + " is " + t.measured() + (t.f.variant == 2 ? " thick; " : " wide; ") + t.wanted();
+  if (t.f.variant == 2)
+    return "The washer of " + t.first() + " is " + plateWords(t.job, t.f.measured) + " thick; at least " +
+           plateWords(t.job, t.f.limit) + " is asked for";
+  return "The washer of " + t.first() + " is " + t.measured() + " wide; " + t.wanted();
 }
 
 std::string slotSentence(const Telling& t) {

@@ -59,6 +59,13 @@ std::string lengthWords(const Job& job, double value) {
   return printMeasure(value, job.units);
 }
 
+std::string plateWords(const Job& job, double value) {
+  const double parts = value * 64;
+  if (job.units == LengthStyle::Millimetres || std::abs(parts - std::round(parts)) < tolerance::same)
+    return printMeasure(value, job.units, 64);
+  return numberWords(std::round(value * 10000) / 10000) + "\"";
+}
+
 std::string edgeWords(const Finding& finding) {
   const std::string side = finding.variant % 2 == 0 ? "left" : "right";
   switch (static_cast<ConcreteFace::Kind>(finding.variant / 2)) {

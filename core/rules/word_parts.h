@@ -19,6 +19,8 @@ std::string measureWords(const Job& job, double value, double limit);
 // 5,333 lb
 std::string poundWords(double pounds);
 std::string lengthWords(const Job& job, double value);
+// What no tape shows, the thickness of a plate: 0.229" where it is no 64th, 1/4" where it is one.
+std::string plateWords(const Job& job, double value);
 // strap.edge tells the side and what ends there in one number; see checkStrapEdge.
 std::string edgeWords(const Finding& finding);
 // bar.cover tells the face in one number; see checkBarCover.

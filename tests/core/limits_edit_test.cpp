@@ -77,6 +77,8 @@ TEST(LimitsEdit, unitsOfTheirOwnArePlainNumbers) {
   EXPECT_EQ(*readLimit(job, rowOf("bolt.spacing"), "5'-6 1/2\""), 66.5);
   EXPECT_EQ(limitWords(job, rowOf("bolt.gap"), 4.5), "4.5 diameters");
   EXPECT_EQ(limitWords(job, rowOf("bolt.spacing"), 66.5), "66 1/2\"");
+  EXPECT_EQ(limitWords(job, rowOf("washer.size thickness"), 0.229), "0.229\"");
+  EXPECT_EQ(limitWords(job, rowOf("washer.size thickness"), 0.25), "1/4\"");
   EXPECT_EQ(limitWords(job, rowOf("panel.slender"), 3.5), "3.5");
 }
 

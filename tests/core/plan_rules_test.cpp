@@ -1,6 +1,7 @@
 // What the plan's wall-end schedule calls for, and what follows from its numbers; sills; plate washers as such. Each rule
 // at its limit and to either side of it, worked by hand.
 #include "bare_wall.h"
+#include "core/rules/wording.h"
 
 namespace sillwright {
 namespace {
@@ -303,6 +304,10 @@ TEST(WasherRules, LargeAndThickEnough) {
   ASSERT_EQ(thin.size(), 1u);
   EXPECT_EQ(thin[0].variant, 2);
   EXPECT_DOUBLE_EQ(thin[0].limit, 0.229);
+  // No tape shows 0.229: a sixteenth of it would ask for 1/4 in.
+  EXPECT_EQ(label(bareWall().job, thin[0]), "WASHER 3/16\" < 0.229\"");
+  EXPECT_TRUE(message(bareWall().job, thin[0]).ends_with("is 3/16\" thick; at least 0.229\" is asked for."))
+      << message(bareWall().job, thin[0]);
   BareWall none = washer(3, 0.229);
   none.wall.bolts[0].washer = {};
   ASSERT_EQ(findingsOf(none, R::WasherSize).size(), 1u);
