@@ -54,13 +54,26 @@ std::vector<Ground> groundsOf(const Scene& scene) {
   return grounds;
 }
 
+// Above or below what is in view: its label points at that edge.
+Bounds edgeToward(const Scene& scene, const Bounds& region) {
+  const Bounds& frame = scene.frame;
+  const double y = region.y1 < frame.y0 ? frame.y0 : frame.y1;
+  return {std::clamp(region.x0, frame.x0, frame.x1), y, std::clamp(region.x1, frame.x0, frame.x1), y};
+}
+
 } // namespace
 
 void drawFlags(Scene& scene) {
   std::vector<const Finding*> seen;
-  for (const Finding& finding : scene.input.wall->findings)
-    if (scene.sees(finding.region.s) && scene.box(finding.region.s, finding.region.z).grown(1).overlaps(scene.frame))
+  for (const Finding& finding : scene.input.wall->findings) {
+    if (!scene.sees(finding.region.s))
+      continue;
+    const Bounds region = scene.box(finding.region.s, finding.region.z);
+    if (region.grown(1).overlaps(scene.frame))
       seen.push_back(&finding);
+    else
+      request(scene, finding, edgeToward(scene, region));
+  }
   // The worst lies on top.
   std::stable_sort(seen.begin(), seen.end(), [](const Finding* a, const Finding* b) { return a->level > b->level; });
   for (const Finding* finding : seen) {

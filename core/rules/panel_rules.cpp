@@ -41,9 +41,11 @@ void checkPanelSlender(const WallLayout& layout, const ResolvedLimits& limits, D
     const bool ask = over(ratio, most);
     if (!ask && !over(ratio, full))
       continue;
+    const double limit = ask ? most : full;
+    const double top = heightSeen(layout, panel);
+    const Interval tooHigh{std::min(limit * length, std::max(top - 1, 0.0)), top}; // an inch where the wall cuts it off
     report(drafts, layout, RuleId::PanelSlender, ask ? Level::Ask : Level::Watch, {panel.id},
-           {ratio, ask ? most : full, {{panel.from, panel.to}, layout.across, {0, heightSeen(layout, panel)}}, Wanted::AtMost,
-            Unit::Ratio});
+           {ratio, limit, {{panel.from, panel.to}, layout.across, tooHigh}, Wanted::AtMost, Unit::Ratio});
   }
 }
 

@@ -186,6 +186,27 @@ TEST(Elevation, LabelsEveryFlagBesideTheHardware) {
     EXPECT_EQ(next.labels[i].box, drawn.labels[i].box);
 }
 
+// Zoomed in on the tape, what is found far below it is still told, at the edge toward it.
+TEST(Elevation, TellsWhatIsFoundBelowTheWindow) {
+  const Demo demo;
+  ElevationInput in = demo.input(40);
+  const Finding* steel = nullptr;
+  for (const Finding& finding : demo.wall->findings)
+    if (finding.rule == RuleId::StrapSteel)
+      steel = &finding;
+  ASSERT_NE(steel, nullptr);
+  // The finding's stations in the middle, its heights a foot below the window.
+  in.view.origin.x += window.x1 / 2 - in.view.x(steel->region.s.middle());
+  in.view.origin.y += window.y1 + 12 * in.view.scale - in.view.y(steel->region.z.to);
+  ASSERT_GT(in.view.y(steel->region.z.to), window.y1);
+  const ElevationDrawing drawn = drawElevation(in);
+  const auto told = std::find_if(drawn.labels.begin(), drawn.labels.end(), [](const PlacedLabel& label) {
+    return label.request.text.measure.find("V18") != std::string::npos;
+  });
+  ASSERT_NE(told, drawn.labels.end());
+  EXPECT_TRUE(told->number > 0 || window.contains(Point2{told->box.x0, told->box.y0}));
+}
+
 TEST(Elevation, FitsTheWholeWallIntoTheWindow) {
   const Demo demo;
   for (const bool fromInside : {false, true}) {

@@ -28,7 +28,7 @@ TEST(PanelRules, AColumnStandsAtEachEnd) {
                     {.pieces = pieces, .measured = 0, .limit = 1, .region = {{74.5, 76}, {0, 8}, {0, 96}}, .variant = 1}));
 }
 
-// 96 high: 2 to 1 at 48 long; 3 1/2 to 1 at 27.43.
+// 96 high: 2 to 1 at 48 long; 3 1/2 to 1 at 27.43. What is hatched is what it is too high: 40 long may be 80 high.
 TEST(PanelRules, HighByLong) {
   const auto panel = [](double length) {
     BareWall bare = bareWall();
@@ -40,10 +40,12 @@ TEST(PanelRules, HighByLong) {
   const BareWall narrow = panel(48 - sixteenth);
   const std::vector<Id> pieces{narrow.wall.panels[0].id};
   EXPECT_TRUE(finds(narrow, R::PanelSlender, {.level = Level::Watch, .pieces = pieces, .measured = 96 / 47.9375, .limit = 2,
-                                              .region = {{10, 57.9375}, {0, 8}, {0, 96}}}));
+                                              .region = {{10, 57.9375}, {0, 8}, {95, 96}}}));
   EXPECT_TRUE(silent(panel(96 / 3.5), R::PanelSlender, Level::Ask));
   EXPECT_TRUE(finds(panel(27.375), R::PanelSlender, {.level = Level::Ask, .pieces = pieces, .measured = 96 / 27.375,
-                                                     .limit = 3.5, .region = {{10, 37.375}, {0, 8}, {0, 96}}}));
+                                                     .limit = 3.5, .region = {{10, 37.375}, {0, 8}, {95, 96}}}));
+  EXPECT_TRUE(finds(panel(40), R::PanelSlender, {.level = Level::Watch, .pieces = pieces, .measured = 2.4, .limit = 2,
+                                                 .region = {{10, 50}, {0, 8}, {80, 96}}}));
 }
 
 } // namespace

@@ -1,0 +1,190 @@
+// Makes the pictures of the README: make_pictures FOLDER. Without a display: QT_QPA_PLATFORM=offscreen.
+#include <QApplication>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QPixmap>
+#include <QStandardPaths>
+
+#include <algorithm>
+#include <cstdio>
+
+#include "core/model/lookup.h"
+#include "core/rules/rule_book.h"
+#include "tests/support/sample_jobs.h"
+#include "ui/paint/fonts.h"
+#include "ui/paint/painter.h"
+#include "ui/panels/look.h"
+#include "ui/sheet/pages.h"
+#include "ui/window/main_window.h"
+
+namespace sillwright {
+namespace {
+
+QString folder;
+
+void settle() {
+  for (int i = 0; i < 10; ++i)
+    QApplication::processEvents();
+}
+
+void save(const QPixmap& picture, const char* name) {
+  const QString path = folder + QLatin1Char('/') + QLatin1String(name) + QLatin1String(".png");
+  if (!picture.save(path))
+    std::fprintf(stderr, "%s cannot be written\n", path.toLocal8Bit().constData());
+}
+
+struct OpenWindow {
+  Workbench bench;
+  MainWindow window;
+  OpenWindow(Job job, QSize size, ThemeChoice theme) : bench(std::move(job)), window(bench, {}) {
+    window.resize(size);
+    window.chooseTheme(theme);
+    window.show();
+    settle();
+  }
+};
+
+PieceRef pieceOf(const Job& job, const std::string& mark) {
+  PieceRef found;
+  for (std::size_t i = 0; i < job.walls.size(); ++i)
+    for (const Id id : piecesOf(job.walls[i]))
+      if (markOf(job, {job.walls[i].id, id}) == mark)
+        found = {job.walls[i].id, id};
+  return found;
+}
+
+void wholeWindow(const char* name, ThemeChoice theme) {
+  OpenWindow open(support::boatShedFrontSteelMoved(), {1600, 1000}, theme);
+  open.bench.session().select({pieceOf(open.bench.job(), "S1")});
+  settle();
+  save(open.window.grab(), name);
+}
+
+void ruleBook(const char* name) {
+  OpenWindow open(support::punchListPractice(), {1600, 1000}, ThemeChoice::Light);
+  open.bench.goTo(open.window.punchList().finding(0)->finding());
+  for (int row = 0; row < open.window.punchList().rowCount(); ++row)
+    if (const Finding finding = open.window.punchList().finding(row)->finding(); finding.window) {
+      open.bench.goTo(finding);
+      open.window.showRule(finding.rule);
+      break;
+    }
+  settle();
+  save(open.window.grab(), name);
+}
+
+// One finding of each subject on the elevation, worst first, two beside each other.
+void findings(const char* name) {
+  OpenWindow open(support::punchListPractice(), {1280, 800}, ThemeChoice::Light);
+  ElevationCanvas& canvas = open.window.elevation();
+  std::vector<std::string_view> subjects;
+  for (const RuleRow& row : sillwright::ruleBook())
+    if (std::find(subjects.begin(), subjects.end(), row.subject) == subjects.end())
+      subjects.push_back(row.subject);
+  std::vector<QPixmap> tiles;
+  for (const std::string_view subject : subjects)
+    for (int row = 0; row < open.window.punchList().rowCount(); ++row) {
+      const Finding finding = open.window.punchList().finding(row)->finding();
+      if (rule(finding.rule).subject != subject)
+        continue;
+      open.bench.goTo(finding);
+      canvas.zoomToSelection();
+      if (subject == "strap" || subject == "rod") // down to what is in the concrete
+        canvas.zoomBy(0.45, QRectF(canvas.rect()).center());
+      settle();
+      tiles.push_back(canvas.grab());
+      break;
+    }
+  const int wide = tiles.front().width(), high = tiles.front().height(), gap = 12;
+  const int rows = (static_cast<int>(tiles.size()) + 1) / 2;
+  QPixmap all(2 * wide + gap, rows * (high + gap) - gap);
+  all.fill(Qt::white);
+  QPainter painter(&all);
+  for (std::size_t i = 0; i < tiles.size(); ++i)
+    painter.drawPixmap(static_cast<int>(i % 2) * (wide + gap), static_cast<int>(i / 2) * (high + gap), tiles[i]);
+  painter.end();
+  save(all, name);
+}
+
+// A strap dragged across a bar: three moments of one drag, one above the other.
+void drag(const char* name) {
+  OpenWindow open(support::boatShedFrontSteelMoved(), {1600, 1000}, ThemeChoice::Light);
+  const PieceRef strap = pieceOf(open.bench.job(), "S3");
+  ElevationCanvas& canvas = open.window.elevation();
+  open.bench.session().select({strap});
+  canvas.zoomToSelection();
+  canvas.zoomBy(0.36, QRectF(canvas.rect()).center());
+  settle();
+  QPointF at;
+  double perInch = 0;
+  for (const HitArea& hit : canvas.drawing().hits())
+    if (hit.piece == strap && hit.part == HitArea::Part::Body) {
+      at = canvas.toPixel({(hit.box.x0 + hit.box.x1) / 2, (hit.box.y0 + hit.box.y1) / 2});
+      perInch = (canvas.toPixel({hit.box.x1, 0}) - canvas.toPixel({hit.box.x0, 0})).x() / 2.5;
+    }
+  const auto send = [&](QEvent::Type type, QPointF to, Qt::MouseButtons buttons) {
+    const Qt::MouseButton button = type == QEvent::MouseMove ? Qt::NoButton : Qt::LeftButton;
+    QMouseEvent event(type, to, canvas.mapToGlobal(to), button, buttons, Qt::NoModifier);
+    QApplication::sendEvent(&canvas, &event);
+    settle();
+  };
+  send(QEvent::MouseButtonPress, at, Qt::LeftButton);
+  std::vector<QPixmap> moments;
+  for (int step = 1; step <= 12; ++step) {
+    send(QEvent::MouseMove, at + QPointF(step * perInch * 0.25, 0), Qt::LeftButton);
+    if (step == 2 || step == 7 || step == 11)
+      moments.push_back(canvas.grab());
+  }
+  open.bench.cancel();
+  const int high = moments.front().height(), gap = 8;
+  QPixmap all(moments.front().width(), 3 * high + 2 * gap);
+  all.fill(Qt::white);
+  QPainter painter(&all);
+  for (int i = 0; i < 3; ++i)
+    painter.drawPixmap(0, i * (high + gap), moments[static_cast<std::size_t>(i)]);
+  painter.end();
+  save(all, name);
+}
+
+// The elevation page of the front on Tabloid, at 110 dots an inch.
+void sheet(const char* name) {
+  SheetOptions options;
+  options.paper = *paperByKey("tabloid");
+  options.date = "2031-05-14";
+  options.kinds = {PageKind::Elevation};
+  const std::vector<Page> pages = composeSheets(support::boatShedFrontSteelMoved(), options);
+  const Page& page = pages.front();
+  const double scale = 110.0 / 72;
+  QPixmap picture(static_cast<int>(page.width * scale), static_cast<int>(page.height * scale));
+  picture.fill(Qt::white);
+  QPainter painter(&picture);
+  painter.setRenderHint(QPainter::Antialiasing);
+  PaintStyle style;
+  style.theme = ThemeName::Print;
+  style.scale = scale;
+  paint(painter, page.drawing, style);
+  painter.end();
+  save(picture, name);
+}
+
+} // namespace
+} // namespace sillwright
+
+int main(int argc, char** argv) {
+  using namespace sillwright;
+  if (argc != 2) {
+    std::fprintf(stderr, "usage: make_pictures FOLDER\n");
+    return 2;
+  }
+  leaveOutMonospacedNamesake();
+  QStandardPaths::setTestModeEnabled(true);
+  QApplication application(argc, argv);
+  folder = QString::fromLocal8Bit(argv[1]);
+  wholeWindow("window", ThemeChoice::Light);
+  wholeWindow("window-dark", ThemeChoice::Dark);
+  ruleBook("rule-book");
+  findings("findings");
+  drag("drag");
+  sheet("sheet");
+  return 0;
+}
