@@ -130,6 +130,7 @@ void checkJobAt(const Job& job, const FilePlace& root, bool revision, Problems& 
   FieldChecker fields(known, problems.first(), root, {});
   describe(fields, job);
   checkHardware(*job.types, root.field("types"), problems);
+  checkMarks(*job.marks, root.field("marks"), problems);
   checkCorners(job, root.field("corners"), problems);
   const FilePlace limits = root.field("limits");
   checkOverrides(*job.limits, limits.field("overrides"), problems);

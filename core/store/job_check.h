@@ -28,8 +28,9 @@ private:
   std::optional<Problem> first_;
 };
 
-// Hardware that cannot be made: thread longer than the bolt, a profile that does not go down …
+// Hardware that cannot be made, and marks that call for what cannot be: see model/hardware_check.h.
 void checkHardware(const HardwareTypes& types, const FilePlace& place, Problems& problems);
+void checkMarks(const std::vector<WallEndMark>& marks, const FilePlace& place, Problems& problems);
 
 // Everything on the wall inside the wall, stretches from left to right, bars the way they say they run.
 // Precondition: the single fields were found good.

@@ -8,6 +8,7 @@
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
+#include <functional>
 #include <random>
 #include <sstream>
 
@@ -80,6 +81,78 @@ TEST(BadInput, anOverrideWithoutReasonOrOfNoRuleIsRefused) {
     job.limits.edit([&](JobLimits& limits) { limits.overrides = {change}; });
     EXPECT_TRUE(checkJob(job)) << change.key << change.reason << change.date;
   }
+}
+
+struct TypeCase {
+  const char* name;
+  std::function<void(HardwareTypes&)> spoil;
+  std::string problem;
+};
+
+TEST(BadInput, hardwareThatCannotBeMadeIsRefusedWithItsPlace) {
+  const std::vector<TypeCase> cases{
+      {"long thread", [](HardwareTypes& t) { t.bolts[0].threadLength = t.bolts[0].length + 1.0 / 16; },
+       "types.bolts[0].threadLength: is longer than the bolt"},
+      {"no hook", [](HardwareTypes& t) { t.bolts[0].hookLeg = t.bolts[0].diameter / 2; },
+       "types.bolts[0].hookLeg: does not stand out from the bolt"},
+      {"above", [](HardwareTypes& t) { t.straps[0].profile = {{0, 0}, {1, 0.5}}; },
+       "types.straps[0].profile[1]: is above the joint line"},
+      {"up before the hook", [](HardwareTypes& t) { t.straps[0].profile = {{0, 0}, {1, -4}, {2, -3}, {3, -8}}; },
+       "types.straps[0].profile[2]: goes up before the hook at the end"},
+      {"out of the concrete", [](HardwareTypes& t) { t.straps[0].profile = {{0, 0}, {1, -4}, {2, 0}}; },
+       "types.straps[0].profile[2]: comes up to the joint line again"},
+      {"never down", [](HardwareTypes& t) { t.straps[0].profile = {{0, 0}, {1, 0}}; },
+       "types.straps[0].profile: does not go down"},
+      {"negative spacing", [](HardwareTypes& t) { t.straps[0].nails.spacing = -1; },
+       "types.straps[0].nails.spacing: -1 is outside 0 … 1200"},
+      {"nail beside the plate", [](HardwareTypes& t) { t.straps[0].nails.rows = {-0.5, 2}; },
+       "types.straps[0].nails.rows[1]: is beside the plate"},
+      {"hanger", [](HardwareTypes& t) { t.straps[0].hangerReach = {2, 1}; },
+       "types.straps[0].hangerReach: ends below where it begins"},
+      {"big hole", [](HardwareTypes& t) { t.washers[0].hole = 3; }, "types.washers[0].hole: is bigger than the washer"},
+      {"long slot", [](HardwareTypes& t) { t.washers[0].slot = WasherSlot{0.5, 3, SlotDirection::Across, {}}; },
+       "types.washers[0].slot.length: is longer than the washer"},
+  };
+  for (const TypeCase& each : cases) {
+    SCOPED_TRACE(each.name);
+    Job job = support::boatShedFront();
+    job.types.edit([&](HardwareTypes& types) { each.spoil(types); });
+    const auto problem = checkJob(job);
+    ASSERT_TRUE(problem);
+    EXPECT_EQ(problem->text(), each.problem);
+    const auto read = readJob(writeJob(job));
+    ASSERT_FALSE(read);
+    EXPECT_EQ(read.problem().text(), each.problem);
+  }
+}
+
+TEST(BadInput, aHookMayTurnUpAndAFlatFootMayFollow) {
+  for (const std::vector<ProfilePoint>& good :
+       {std::vector<ProfilePoint>{{0, 0}, {0, -8}, {4, -8}}, std::vector<ProfilePoint>{{0, 0}, {1, -8}, {2, -7}, {3, -6}, {4, -6}},
+        std::vector<ProfilePoint>{{0, 0}, {0.5, 0}, {1, -8}}}) {
+    Job job = support::boatShedFront();
+    job.types.edit([&](HardwareTypes& types) { types.straps[0].profile = good; });
+    EXPECT_EQ(checkJob(job), std::nullopt);
+  }
+}
+
+TEST(BadInput, aMarkCallsForAStrapOrARod) {
+  Job job = support::boatShedFront();
+  ASSERT_FALSE(job.marks->empty());
+  RodType rod;
+  rod.id = takeId(job);
+  rod.name = "rod";
+  rod.diameter = 0.625;
+  rod.embedment = 12;
+  rod.threadsPerInch = 11;
+  job.types.edit([&](HardwareTypes& types) { types.rods.push_back(rod); });
+  job.marks.edit([&](std::vector<WallEndMark>& marks) {
+    marks[0].strapType = job.types->straps[0].id;
+    marks[0].rodType = rod.id;
+  });
+  const auto problem = checkJob(job);
+  ASSERT_TRUE(problem);
+  EXPECT_EQ(problem->place, "marks[0].rodType");
 }
 
 TEST(BadInput, anyCorruptedByteGivesAJobOrOneProblem) {
