@@ -37,6 +37,9 @@ struct ElevationDrawing {
 
 ElevationDrawing drawElevation(const ElevationInput& input);
 
+// Which finding a label is of: the key of its request.
+std::string flagKey(const Finding& finding);
+
 // A view that fits the whole wall, dimensions and margins into a window; heights above `upTo` (in) need not be seen.
 ElevationView fitElevation(const WallLayout& layout, const Bounds& window, bool fromInside, double upTo);
 

@@ -12,13 +12,6 @@ constexpr double studCost = 30;
 constexpr double earthCost = 45;
 constexpr double noLabel = 1e6; // concrete shows steel and numbers; hardware is never covered
 
-std::string keyOf(const Finding& finding) {
-  std::string key = std::to_string(static_cast<int>(finding.rule)) + "/" + std::to_string(finding.variant);
-  for (const Id piece : finding.pieces)
-    key.append("/").append(std::to_string(piece.value));
-  return key;
-}
-
 void request(Scene& scene, const Finding& finding, const Bounds& flag) {
   if (!scene.input.labels || !scene.input.words || !scene.input.job)
     return;
@@ -27,7 +20,7 @@ void request(Scene& scene, const Finding& finding, const Bounds& flag) {
   // Left and right are said as from outside, everywhere; from inside they would send the hand the wrong way.
   if (scene.view.fromInside && finding.correction && finding.correction->field == Correction::Field::Station)
     words.hint += ", seen from outside";
-  scene.requests.push_back({std::move(words), flag, keyOf(finding), {finding.wall, piece}});
+  scene.requests.push_back({std::move(words), flag, flagKey(finding), {finding.wall, piece}});
 }
 
 std::vector<Ground> groundsOf(const Scene& scene) {
@@ -105,3 +98,14 @@ void placeFlagLabels(Scene& scene, ElevationDrawing& result) {
 }
 
 } // namespace sillwright::elevation
+
+namespace sillwright {
+
+std::string flagKey(const Finding& finding) {
+  std::string key = std::to_string(static_cast<int>(finding.rule)) + "/" + std::to_string(finding.variant);
+  for (const Id piece : finding.pieces)
+    key.append("/").append(std::to_string(piece.value));
+  return key;
+}
+
+} // namespace sillwright

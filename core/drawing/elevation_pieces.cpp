@@ -82,7 +82,7 @@ void liveDistance(Scene& scene, Interval s, double pieceEdge, double y, const st
   const bool left = std::abs(scene.x(pieceEdge) - b) < std::abs(scene.x(pieceEdge) - a);
   const bool fits = widest + 4 < b - a;
   const Anchor anchor = fits ? Anchor::Middle : left ? Anchor::End : Anchor::Start;
-  const double x = fits ? (a + b) / 2 : left ? b - 2 : a + 2;
+  const double x = fits ? (a + b) / 2 : left ? b - 8 : a + 8;
   say(scene, "live " + to, {x, y - 5}, words, Ink::Hand, {12, Weight::Bold, anchor, 0, Ink::Paper, 4});
   say(scene, "live to " + to, {x, y + 13}, to, Ink::Text2, {9, Weight::Regular, anchor, 0, Ink::Paper, 4});
 }
@@ -152,7 +152,7 @@ std::string offColumnCentre(const Scene& scene, const Seen& seen) {
 
 // Distances one over the other, under them what it snapped to, all inside the window.
 void liveDistances(Scene& scene, const Seen& seen, SnapReason snap) {
-  constexpr double row = 30, line = 15;
+  constexpr double row = 36, line = 15;
   const double highest = scene.frame.y0 + 24 + 2 * row;
   double y = std::clamp(scene.y(seen.z.to) - 34 - 2 * line, highest,
                         std::max(highest, scene.frame.y1 - 60 - 2 * line));

@@ -73,6 +73,15 @@ double apart(const Bounds& a, const Bounds& b) {
   return std::hypot(dx, dy);
 }
 
+Point2 nearestOf(const Bounds& box, Point2 to) {
+  return {std::clamp(to.x, box.x0, box.x1), std::clamp(to.y, box.y0, box.y1)};
+}
+
+double outOf(const Bounds& box, Point2 at) {
+  const Point2 near = nearestOf(box, at);
+  return std::hypot(at.x - near.x, at.y - near.y);
+}
+
 class Placer {
 public:
   explicit Placer(const PlacementInput& input) : in_(input) {}
@@ -269,20 +278,45 @@ private:
     return kept;
   }
 
-  // A number in a circle at the flag, where it is free if anywhere.
+  // Rings about the flag, beside it first and then farther and farther out.
+  static std::vector<Point2> ringsAbout(const Bounds& f, double r) {
+    const Point2 middle{(f.x0 + f.x1) / 2, (f.y0 + f.y1) / 2};
+    const double step = 2 * r + 1;
+    constexpr int most = 8;
+    std::vector<Point2> rings;
+    for (int out = 0; out < most; ++out) {
+      const double off = r + 2 + out * step;
+      for (int along = 0; along <= most; ++along)
+        for (const double by : {along * step, -along * step}) {
+          rings.push_back({f.x0 - off, middle.y + by});
+          rings.push_back({f.x1 + off, middle.y + by});
+          rings.push_back({middle.x + by, f.y0 - off});
+          rings.push_back({middle.x + by, f.y1 + off});
+        }
+    }
+    std::stable_sort(rings.begin(), rings.end(), [&](Point2 a, Point2 b) { return outOf(f, a) < outOf(f, b); });
+    return rings;
+  }
+
+  // A number in a circle at the flag, where it is free if anywhere; away from it a line says whose it is.
   PlacedLabel numbered(const LabelRequest& request) {
     const double r = 7 * in_.k;
     const Bounds& f = request.flag;
     const Point2 middle{(f.x0 + f.x1) / 2, (f.y0 + f.y1) / 2};
     Bounds chosen = Bounds{middle.x, middle.y, middle.x, middle.y}.grown(r);
-    for (const Point2 at : {Point2{f.x0 - r - 2, middle.y}, Point2{f.x1 + r + 2, middle.y},
-                            Point2{middle.x, f.y0 - r - 2}, Point2{middle.x, f.y1 + r + 2}}) {
-      const Bounds box = Bounds{at.x, at.y, at.x, at.y}.grown(r);
-      if (isFree(box)) {
-        chosen = box;
-        break;
-      }
-    }
+    const auto choose = [&](auto&& allowed) {
+      for (const Point2 at : ringsAbout(f, r))
+        if (const Bounds box = Bounds{at.x, at.y, at.x, at.y}.grown(r); isFree(box) && allowed(box)) {
+          chosen = box;
+          return true;
+        }
+      return false;
+    };
+    const auto offOutlines = [&](const Bounds& box) {
+      return std::none_of(in_.outlines.begin(), in_.outlines.end(), [&](const Bounds& b) { return b.overlaps(box); });
+    };
+    if (!choose(offOutlines)) // neither on the tape nor on hardware, if that can be
+      choose([](const Bounds&) { return true; });
     return {request, LabelForm::OneLine, chosen, {}, numberCost, 1};
   }
 
@@ -295,6 +329,9 @@ void drawNumber(Drawing& drawing, const PlacedLabel& label, double k) {
   const Point2 at{(label.box.x0 + label.box.x1) / 2, (label.box.y0 + label.box.y1) / 2};
   const Ink ink = inkOf(label.request.text.level);
   const double r = (label.box.x1 - label.box.x0) / 2;
+  const Point2 flag = nearestOf(label.request.flag, at);
+  if (outOf(label.request.flag, at) > r + 4)
+    drawing.line(at, flag, ink, 0.7 * k);
   drawing.disc(at, r, Ink::Paper);
   drawing.ring(at, r - 0.6, ink, 1.2);
   const double size = 9 * k;

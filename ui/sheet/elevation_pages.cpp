@@ -120,7 +120,9 @@ void drawWallDrawing(Draft& draft, const Job& job, const CheckedWall& wall, Inte
     input.stations = part;
   const ElevationDrawing drawn = drawElevation(input);
   draft.drawing.add(drawn.drawing);
-  notes.listed = drawn.listed;
+  for (const PlacedLabel& label : drawn.labels)
+    if (label.number > 0)
+      notes.numbers[label.request.key] = label.number;
   notes.bars = drawn.bars;
 }
 

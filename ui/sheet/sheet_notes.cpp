@@ -4,6 +4,7 @@
 #include <array>
 #include <functional>
 
+#include "core/drawing/elevation.h"
 #include "core/drawing/hatch.h"
 #include "core/rules/limit_words.h"
 #include "core/rules/wording.h"
@@ -43,36 +44,35 @@ void partLine(Pen& pen, const NotesInput& input) {
   pen.gap(14);
 }
 
-void findingsBlock(Pen& pen, const NotesInput& input) {
-  const bool nothing = input.listed.empty() &&
-                       std::none_of(input.wall->findings.begin(), input.wall->findings.end(),
-                                    [&](const Finding& finding) { return concerns(input, finding); });
-  if (nothing && !input.part.empty())
-    return;
+void findingsHead(Pen& pen, const NotesInput& input) {
   pen.title("TO PUT RIGHT AND TO WATCH", "corregir y vigilar");
   partLine(pen, input);
-  for (const Finding& finding : input.wall->findings) {
-    if (!concerns(input, finding))
-      continue;
-    drawSwatch(pen.page, finding.level, pen.x0, pen.y - 3.2, 12, 8.4, Ink::Text);
-    pen.page.text({pen.x0 + 17, pen.y}, word(finding.level), Ink::Text, bold(noteSize));
-    const double wide = textWidth(word(finding.level), noteSize) + 23;
-    double size = noteSize;
-    const std::string label = markedLabel(*input.job, finding);
-    const double room = pen.x1 - pen.x0 - wide;
-    if (textWidth(label, size) > room)
-      size *= room / textWidth(label, size);
-    pen.page.text({pen.x0 + wide, pen.y}, label, Ink::Text, plain(size));
-    pen.gap(12);
-    const std::string cure = correctionWords(*input.job, finding);
-    pen.text(whereabouts(*input.job, finding) + (cure.empty() ? "" : "; " + cure), 17, 9);
-    pen.text(sourceWords(*input.job, finding), 17, smallSize);
-    pen.gap(4);
+}
+
+// With the number that stands for its label in the drawing, where there was no room for that.
+void findingLines(Pen& pen, const NotesInput& input, const Finding& finding) {
+  const auto number = input.numbers.find(flagKey(finding));
+  double right = pen.x1;
+  if (number != input.numbers.end()) {
+    constexpr double radius = 6.5;
+    right -= 2 * radius + 4;
+    const Point2 middle{pen.x1 - radius, pen.y - 3.4};
+    pen.page.ring(middle, radius, Ink::Text, 0.9);
+    pen.page.text({middle.x, middle.y + 3.2}, std::to_string(number->second), Ink::Text, plain(smallSize, Anchor::Middle));
   }
-  if (nothing)
-    pen.text("Nothing out of its limit or target on this part.");
-  for (const std::string& line : input.listed)
-    pen.text(line);
+  drawSwatch(pen.page, finding.level, pen.x0, pen.y - 3.2, 12, 8.4, Ink::Text);
+  pen.page.text({pen.x0 + 17, pen.y}, word(finding.level), Ink::Text, bold(noteSize));
+  const double wide = textWidth(word(finding.level), noteSize) + 23;
+  double size = noteSize;
+  const std::string label = markedLabel(*input.job, finding);
+  const double room = right - pen.x0 - wide;
+  if (textWidth(label, size) > room)
+    size *= room / textWidth(label, size);
+  pen.page.text({pen.x0 + wide, pen.y}, label, Ink::Text, plain(size));
+  pen.gap(12);
+  const std::string cure = correctionWords(*input.job, finding);
+  pen.text(whereabouts(*input.job, finding) + (cure.empty() ? "" : "; " + cure), 17, 9);
+  pen.text(sourceWords(*input.job, finding), 17, smallSize);
 }
 
 // What this job changed in the rule book, with the grounds: a sheet is not read without them.
@@ -183,39 +183,63 @@ void keyBlock(Pen& pen, const NotesInput&) {
 }
 
 using Block = void (*)(Pen&, const NotesInput&);
-constexpr std::array<Block, 3> partBlocks{findingsBlock, barsBlock, pourBlock};
 
-using Note = std::function<void(Pen&)>;
+// One note; a line of a list carries the head of the list, which is written where it begins a column.
+struct Note {
+  std::function<void(Pen&)> draw;
+  std::function<void(Pen&)> head = {};
+  bool headAlways = false; // the first of its list
+  double after = 12;
+};
 
 void addNote(std::vector<Note>& notes, Block block, const NotesInput& input) {
-  notes.push_back([block, &input](Pen& pen) { block(pen, input); });
+  notes.push_back({[block, &input](Pen& pen) { block(pen, input); }});
 }
 
-// A few lines a note: a long list goes on in the next column, nothing of it is lost.
+void addList(std::vector<Note>& notes, const std::function<void(Pen&)>& head,
+             const std::vector<std::function<void(Pen&)>>& lines, double between) {
+  for (std::size_t i = 0; i < lines.size(); ++i)
+    notes.push_back({lines[i], head, i == 0, i + 1 < lines.size() ? between : 12});
+}
+
+void addFindings(std::vector<Note>& notes, const NotesInput& input) {
+  std::vector<std::function<void(Pen&)>> lines;
+  for (const Finding& finding : input.wall->findings)
+    if (concerns(input, finding))
+      lines.push_back([&input, &finding](Pen& pen) { findingLines(pen, input, finding); });
+  if (lines.empty() && !input.part.empty()) // on a page of notes of all parts
+    return;
+  if (lines.empty())
+    lines.push_back([](Pen& pen) { pen.text("Nothing out of its limit or target on this part."); });
+  addList(notes, [&input](Pen& pen) { findingsHead(pen, input); }, lines, 4);
+}
+
 void addChangedRules(std::vector<Note>& notes, const NotesInput& input) {
-  constexpr std::size_t most = 6;
-  const std::vector<std::string> lines = changedRules(*input.job);
-  for (std::size_t from = 0; from < lines.size(); from += most)
-    notes.push_back([lines, from](Pen& pen) {
-      pen.title(from == 0 ? "RULES CHANGED" : "RULES CHANGED, MORE", "reglas cambiadas");
-      for (std::size_t i = from; i < std::min(from + most, lines.size()); ++i)
-        pen.text(lines[i]);
-    });
+  std::vector<std::function<void(Pen&)>> lines;
+  for (std::string& line : changedRules(*input.job))
+    lines.push_back([line = std::move(line)](Pen& pen) { pen.text(line); });
+  addList(notes, [](Pen& pen) { pen.title("RULES CHANGED", "reglas cambiadas"); }, lines, 0);
 }
 
 std::vector<Note> allNotes(const NotesInput& input) {
   std::vector<Note> notes;
-  addNote(notes, findingsBlock, input);
+  addFindings(notes, input);
   addChangedRules(notes, input);
   for (const Block block : {barsBlock, pourBlock, checksBlock, keyBlock})
     addNote(notes, block, input);
   return notes;
 }
 
-double heightOf(const Note& note, double width) {
+void write(Pen& pen, const Note& note, bool atTop) {
+  if (note.head && (atTop || note.headAlways))
+    note.head(pen);
+  note.draw(pen);
+}
+
+double heightOf(const Note& note, double width, bool atTop) {
   Drawing scratch;
   Pen pen{scratch, 0, width, 0};
-  note(pen);
+  write(pen, note, atTop);
   return pen.y;
 }
 
@@ -223,14 +247,15 @@ double heightOf(const Note& note, double width) {
 std::size_t fill(Drawing& page, const std::vector<Note>& notes, const Bounds& column, std::size_t first) {
   double y = column.y0;
   for (std::size_t i = first; i < notes.size(); ++i) {
-    const double tall = heightOf(notes[i], column.x1 - column.x0);
+    const bool atTop = y <= column.y0;
+    const double tall = heightOf(notes[i], column.x1 - column.x0, atTop);
     if (tall <= 0)
       continue;
-    if (y + tall > column.y1 && y > column.y0)
+    if (y + tall > column.y1 && !atTop)
       return i;
     Pen pen{page, column.x0, column.x1, y};
-    notes[i](pen);
-    y = pen.y + 12;
+    write(pen, notes[i], atTop);
+    y = pen.y + notes[i].after;
   }
   return notes.size();
 }
@@ -271,10 +296,13 @@ void addNotePages(std::vector<Draft>& drafts, const std::vector<NotesInput>& par
   if (parts.empty())
     return;
   std::vector<Note> notes;
-  for (const NotesInput& part : parts)
-    for (const Block block : partBlocks)
-      if (!part.onlyBars || block == barsBlock)
-        addNote(notes, block, part);
+  for (const NotesInput& part : parts) {
+    if (!part.onlyBars)
+      addFindings(notes, part);
+    addNote(notes, barsBlock, part);
+    if (!part.onlyBars)
+      addNote(notes, pourBlock, part);
+  }
   // Where all parts have their own column of notes, checks and key stand there.
   const bool column = std::all_of(parts.begin(), parts.end(), [](const NotesInput& part) { return part.onlyBars; });
   if (!column) {
