@@ -53,13 +53,14 @@ std::vector<PourRun> pourRuns(const WallLine& wall, double length) {
   return runs;
 }
 
+std::vector<ConcreteFace> stemEnds(const WallLayout& layout, Side end) {
+  const double pour = end == Side::Left ? layout.pour.front().height : layout.pour.back().height;
+  const double foot = layout.wall->footing.width > 0 ? layout.stemBottom : layout.bottom;
+  return endFaces(layout.place, layout.corners, end, {foot, pour}, 0);
+}
+
 std::vector<ConcreteFace> facesOf(const WallLayout& layout) {
-  std::vector<ConcreteFace> faces;
-  const auto endKind = [](const std::optional<Neighbour>& n) {
-    return n ? ConcreteFace::Kind::Corner : ConcreteFace::Kind::End;
-  };
-  faces.push_back({endKind(layout.place.atStart), layout.concrete.from,
-                   {layout.bottom, layout.pour.front().height}, Side::Right, {}});
+  std::vector<ConcreteFace> faces = stemEnds(layout, Side::Left);
   for (std::size_t i = 0; i + 1 < layout.pour.size(); ++i) {
     const double left = layout.pour[i].height;
     const double right = layout.pour[i + 1].height;
@@ -71,9 +72,25 @@ std::vector<ConcreteFace> facesOf(const WallLayout& layout) {
     faces.push_back({ConcreteFace::Kind::Step, at, {std::min(left, right), std::max(left, right)},
                      left > right ? Side::Left : Side::Right, step});
   }
-  faces.push_back({endKind(layout.place.atEnd), layout.concrete.to,
-                   {layout.bottom, layout.pour.back().height}, Side::Left, {}});
+  const std::vector<ConcreteFace> ends = stemEnds(layout, Side::Right);
+  faces.insert(faces.end(), ends.begin(), ends.end());
   return faces;
+}
+
+// The footing's ends, and how far it reaches along the outside face.
+void layOutFooting(WallLayout& layout) {
+  const Footing& footing = layout.wall->footing;
+  layout.footingAcross =
+      footing.width > 0 ? Interval{-footing.projection, footing.width - footing.projection} : Interval{0, -1};
+  layout.footingAlong = layout.concrete;
+  if (footing.width <= 0)
+    return;
+  for (const Side end : {Side::Left, Side::Right})
+    for (const ConcreteFace& face :
+         endFaces(layout.place, layout.corners, end, {layout.bottom, layout.stemBottom}, footing.projection)) {
+      layout.footingEnds.push_back(face);
+      layout.footingAlong = hull(layout.footingAlong, {face.station, face.station});
+    }
 }
 
 bool cutsSill(const Opening& opening) { return opening.kind != OpeningKind::Window; }
@@ -320,10 +337,8 @@ WallLayout layOut(std::shared_ptr<const WallLine> wall, std::shared_ptr<const Ha
   layout.across = {0, line.thickness};
   layout.stemBottom = -line.stemHeight;
   layout.bottom = layout.stemBottom - line.footing.depth;
-  const Footing& footing = line.footing;
-  layout.footingAcross = footing.width > 0 ? Interval{-footing.projection, footing.width - footing.projection}
-                                           : Interval{0, -1};
-  layout.footingAlong = grown(layout.concrete, footing.width > 0 ? footing.projection : 0);
+  layout.corners = cornerConcrete(place);
+  layOutFooting(layout);
   layout.pour = pourRuns(line, layout.length);
   layout.faces = facesOf(layout);
   for (const Sill& sill : line.sills)

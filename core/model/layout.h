@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/geometry/shapes.h"
+#include "core/model/concrete.h"
 #include "core/model/job.h"
 #include "core/model/place.h"
 
@@ -16,15 +17,6 @@ namespace sillwright {
 struct PourRun {
   Interval s;
   double height = 0;
-};
-
-// A vertical face of the concrete across the wall: an end, or the riser of a step.
-struct ConcreteFace {
-  enum class Kind { End, Corner, Step } kind = Kind::End;
-  double station = 0;
-  Interval z;
-  Side concrete = Side::Right; // the side of the face on which the concrete is
-  Id step;                     // for a step
 };
 
 struct SillPiece {
@@ -109,7 +101,9 @@ struct WallLayout {
   Interval footingAcross;    // depths of the footing; empty without one
   Interval footingAlong;
   std::vector<PourRun> pour; // left to right, covers 0 … length without gaps
-  std::vector<ConcreteFace> faces;
+  std::vector<ConcreteFace> faces;      // ends of the stem and risers
+  std::vector<ConcreteFace> footingEnds;
+  std::vector<CornerConcrete> corners;  // of the neighbours
   std::vector<SillPiece> sills;
   std::vector<ColumnBody> columns;
   std::vector<StudBody> studs;

@@ -28,6 +28,18 @@ double turnBetween(Direction a, Direction b) {
   return std::atan2(a.x * b.y - a.y * b.x, a.x * b.x + a.y * b.y) * 180.0 / std::numbers::pi;
 }
 
+// The pour line of a wall at one of its ends; of overlapping steps the lowest.
+double pourAtEnd(const WallLine& wall, double length, bool atStart) {
+  std::optional<double> height;
+  for (const PourStep& step : wall.steps) {
+    const bool there = atStart ? step.from < tolerance::same && step.to > tolerance::same
+                               : step.to > length - tolerance::same && step.from < length - tolerance::same;
+    if (there)
+      height = std::min(height.value_or(step.height), step.height);
+  }
+  return height.value_or(0);
+}
+
 // The neighbour that carries the line of the foundation on: it starts where this wall ends, or ends where this starts.
 std::optional<Neighbour> neighbourAt(const Job& job, const WallLine& wall, bool atStart) {
   const Id corner = atStart ? wall.startCorner : wall.endCorner;
@@ -46,6 +58,10 @@ std::optional<Neighbour> neighbourAt(const Job& job, const WallLine& wall, bool 
     neighbour.thickness = other->thickness;
     neighbour.sillInset = other->sillInset;
     neighbour.framing = atStart ? other->endFraming : other->startFraming;
+    neighbour.stem = {-other->stemHeight, pourAtEnd(*other, wallLength(job, *other), !atStart)};
+    neighbour.bottom = neighbour.stem.from - other->footing.depth;
+    if (other->footing.width > 0)
+      neighbour.footingAcross = {-other->footing.projection, other->footing.width - other->footing.projection};
     if (!other->sills.empty()) {
       const Sill& sill = atStart ? other->sills.back() : other->sills.front();
       neighbour.sillWidth = dressedWidth(sill.nominal);

@@ -18,6 +18,9 @@ struct Neighbour {
   double sillWidth = 0;      // of the neighbour's first sill at that corner; 0 where it has none
   double sillStart = 0;      // where that sill begins, from the corner along the neighbour; less than zero: past it
   EndFraming framing = EndFraming::RunsBy; // of the neighbour at that corner
+  Interval stem{};               // heights there: top of its footing … its pour line
+  Interval footingAcross{0, -1}; // depths of its footing; empty without one
+  double bottom = 0;             // of its footing
   bool operator==(const Neighbour&) const = default;
 };
 

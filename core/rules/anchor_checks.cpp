@@ -146,7 +146,7 @@ void checkCover(const WallLayout& layout, RuleId rule, const AnchorBody& anchor,
   const int number = static_cast<int>(std::lround(anchor.diameter * 8)); // a bar of the same thickness
   Box3 steel = hullOf(anchor);
   steel.z.to = std::min(steel.z.to, anchor.pour);
-  for (const Cover& cover : coversOf(layout, steel)) {
+  for (const Cover& cover : coversOf(layout, steel, anchor.diameter / 2)) {
     const double limit = requiredCover(cover.earth ? Exposure::CastAgainstEarth : Exposure::ExposedOrGround, number);
     if (cover.face == CoverFace::Top || cover.face == CoverFace::FootingTop || !under(cover.measured, limit))
       continue;

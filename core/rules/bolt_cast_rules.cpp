@@ -55,11 +55,11 @@ void reportHook(const WallLayout& layout, const AnchorBody& bolt, Level level, c
     draft.corrections.push_back({Field::Hook, bolt.id, 0});
 }
 
-// How far the hook comes out of the stem's faces or ends; nothing or less where it is inside.
-double outside(const WallLayout& layout, const Box3& hook) {
-  double most = std::max(layout.across.from - hook.d.from, hook.d.to - layout.across.to);
-  for (const Cover& cover : coversOf(layout, hook))
-    if (cover.face == CoverFace::Left || cover.face == CoverFace::Right)
+// How far the hook comes out of the concrete, through its faces, ends or bottom; nothing or less where it is inside.
+double outside(const WallLayout& layout, const AnchorBody& bolt, const Box3& hook) {
+  double most = 0;
+  for (const Cover& cover : coversOf(layout, hook, bolt.diameter / 2))
+    if (cover.face != CoverFace::Top && cover.face != CoverFace::FootingTop)
       most = std::max(most, -cover.measured);
   return most;
 }
@@ -91,7 +91,7 @@ void checkBoltHook(const WallLayout& layout, const ResolvedLimits& limits, Draft
     if (bolt.isRod || bolt.boltType->end == BoltEnd::Headed || bolt.boltType->hookLeg <= 0 || bolt.foot.empty())
       continue;
     const Box3 hook = bounds(bolt.foot.front());
-    const double out = outside(layout, hook);
+    const double out = outside(layout, bolt, hook);
     if (over(out, 0)) {
       reportHook(layout, bolt, Level::Fix, {out, 0, hook, Wanted::AtMost, Unit::Inch, 3}, drafts);
       continue;

@@ -4,6 +4,7 @@
 #include <limits>
 #include <optional>
 
+#include "core/rules/corner_cover.h"
 #include "core/rules/measure.h"
 
 namespace sillwright {
@@ -27,7 +28,7 @@ std::optional<Interval> beyond(Interval own, Interval inner) {
 
 class Covers {
 public:
-  Covers(const WallLayout& layout, const Box3& steel) : layout_(layout), steel_(steel) {}
+  Covers(const WallLayout& layout, const Box3& steel, double round) : layout_(layout), steel_(steel), round_(round) {}
 
   std::vector<Cover> all() {
     sides({layout_.stemBottom, noEnd}, layout_.across, false);
@@ -37,8 +38,8 @@ public:
       footingTop();
     }
     top();
-    add(CoverFace::Bottom, true, steel_.z.from - layout_.bottom,
-        {steel_.s, steel_.d, betweenValues(layout_.bottom, steel_.z.from)});
+    const double foot = bottomUnder(layout_, steel_);
+    add(CoverFace::Bottom, true, steel_.z.from - foot, {steel_.s, steel_.d, betweenValues(foot, steel_.z.from)});
     ends();
     return std::move(found_);
   }
@@ -52,10 +53,8 @@ private:
     const Interval own = overlap(steel_.z, z);
     if (own.length() < tolerance::same)
       return;
-    add(CoverFace::Outside, earth, steel_.d.from - concrete.from,
-        {steel_.s, betweenValues(concrete.from, steel_.d.from), own});
-    add(CoverFace::Inside, earth, concrete.to - steel_.d.to,
-        {steel_.s, betweenValues(steel_.d.to, concrete.to), own});
+    found_.push_back(sideCover(layout_, {steel_, round_}, own, concrete, CoverFace::Outside, earth));
+    found_.push_back(sideCover(layout_, {steel_, round_}, own, concrete, CoverFace::Inside, earth));
   }
 
   void top() {
@@ -63,52 +62,79 @@ private:
     for (const PourRun& run : layout_.pour)
       if (overlap(run.s, steel_.s).length() > tolerance::same)
         lowest = std::min(lowest, run.height);
+    for (const CornerConcrete& neighbour : layout_.corners) // under a higher one it is the neighbour's
+      if (!neighbour.footing && holds(neighbour, steel_))
+        lowest = std::max(lowest, neighbour.z.to);
     add(CoverFace::Top, false, lowest - steel_.z.to, {steel_.s, steel_.d, betweenValues(steel_.z.to, lowest)});
   }
 
   void footingEnds() {
-    const Interval own = overlap(steel_.z, {layout_.bottom, layout_.stemBottom});
-    if (own.length() < tolerance::same)
-      return;
-    const Interval ends = layout_.footingAlong;
-    add(CoverFace::Left, true, steel_.s.from - ends.from, {betweenValues(ends.from, steel_.s.from), steel_.d, own});
-    add(CoverFace::Right, true, ends.to - steel_.s.to, {betweenValues(steel_.s.to, ends.to), steel_.d, own});
+    for (const Side side : {Side::Left, Side::Right})
+      nearestEnd(layout_.footingEnds, side, true);
   }
 
-  // Beside the stem; steel that stands up through it there is out of the stem's faces.
+  // Beside the stem; steel that stands up through it there is out of the stem's faces, and under a neighbour's stem
+  // there is no top.
   void footingTop() {
     const auto across = beyond(steel_.d, layout_.across);
     const auto along = beyond(steel_.s, layout_.concrete);
     if (over(steel_.z.to, layout_.stemBottom) || (!across && !along))
       return;
     const Interval high = betweenValues(steel_.z.to, layout_.stemBottom);
-    add(CoverFace::FootingTop, false, layout_.stemBottom - steel_.z.to,
-        across ? Box3{steel_.s, *across, high} : Box3{*along, steel_.d, high});
+    const Box3 bare = across ? Box3{steel_.s, *across, high} : Box3{*along, steel_.d, high};
+    for (const CornerConcrete& neighbour : layout_.corners)
+      if (!neighbour.footing && over(neighbour.z.to, layout_.stemBottom) && holds(neighbour, bare))
+        return;
+    add(CoverFace::FootingTop, false, layout_.stemBottom - steel_.z.to, bare);
   }
 
   void ends() {
-    for (const ConcreteFace& each : layout_.faces) {
-      const bool right = each.concrete == Side::Right;
-      const double away = (steel_.s.middle() - each.station) * (right ? 1 : -1);
-      // Footing and stem end in different places.
-      const Interval stem = layout_.footingAcross.empty() ? each.z : overlap(each.z, {layout_.stemBottom, noEnd});
-      const Interval z = overlap(stem, steel_.z);
-      if (z.length() < tolerance::same || (each.kind == ConcreteFace::Kind::Step && away < 0))
-        continue;
-      const double edge = right ? steel_.s.from : steel_.s.to;
-      add(right ? CoverFace::Left : CoverFace::Right, false, right ? edge - each.station : each.station - edge,
-          {betweenValues(edge, each.station), steel_.d, z});
+    for (const Side side : {Side::Left, Side::Right})
+      nearestEnd(layout_.faces, side, false);
+    for (const ConcreteFace& face : layout_.faces) {
+      const double away = (steel_.s.middle() - face.station) * (face.concrete == Side::Right ? 1 : -1);
+      if (face.kind == ConcreteFace::Kind::Step && away >= 0 && beside(face).length() >= tolerance::same)
+        found_.push_back(endCover(face, false));
     }
+  }
+
+  // At an inside corner an end may lie elsewhere above and below the neighbour's concrete: the nearest counts.
+  void nearestEnd(const std::vector<ConcreteFace>& faces, Side side, bool earth) {
+    std::optional<Cover> nearest;
+    for (const ConcreteFace& face : faces) {
+      if (face.kind == ConcreteFace::Kind::Step || (face.concrete == Side::Right) != (side == Side::Left) ||
+          beside(face).length() < tolerance::same)
+        continue;
+      const Cover cover = endCover(face, earth);
+      if (!nearest || under(cover.measured, nearest->measured))
+        nearest = cover;
+    }
+    if (nearest)
+      found_.push_back(*nearest);
+  }
+
+  Interval beside(const ConcreteFace& face) const { return overlap(face.z, steel_.z); }
+
+  Cover endCover(const ConcreteFace& face, bool earth) const {
+    const bool left = face.concrete == Side::Right;
+    const Interval s = betweenValues(left ? steel_.s.from : steel_.s.to, stationToward(face, steel_));
+    return {left ? CoverFace::Left : CoverFace::Right,
+            earth,
+            distanceTo(face, steel_, round_),
+            {s, steel_.d, beside(face)}};
   }
 
   const WallLayout& layout_;
   const Box3& steel_;
+  double round_;
   std::vector<Cover> found_;
 };
 
 } // namespace
 
-std::vector<Cover> coversOf(const WallLayout& layout, const Box3& steel) { return Covers(layout, steel).all(); }
+std::vector<Cover> coversOf(const WallLayout& layout, const Box3& steel, double round) {
+  return Covers(layout, steel, round).all();
+}
 
 Correction::Field fieldOf(CoverFace face) {
   switch (face) {

@@ -53,7 +53,9 @@ void checkRodEdge(const WallLayout& layout, const ResolvedLimits& limits, Drafts
         continue;
       const bool along = field == Field::Station;
       Box3 region = cover.region;
-      (along ? region.d : region.s) = around(along ? rod.depth : rod.station, rod.diameter);
+      Interval& across = along ? region.d : region.s; // as wide as the rod, unless the nearest is an edge beside it
+      if (across.length() < tolerance::same)
+        across = around(along ? rod.depth : rod.station, rod.diameter);
       Draft& draft = report(drafts, layout, RuleId::RodEdge, Level::Ask, {rod.id},
                             {cover.measured, limit, region, Wanted::AtLeast, Unit::Inch,
                              static_cast<std::uint8_t>(cover.face)});

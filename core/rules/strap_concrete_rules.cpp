@@ -4,6 +4,7 @@
 
 #include "core/geometry/clearance.h"
 #include "core/geometry/plate_part.h"
+#include "core/rules/corner_cover.h"
 #include "core/rules/measure.h"
 #include "core/rules/subjects.h"
 
@@ -67,16 +68,17 @@ void checkStrapDepth(const WallLayout& layout, const ResolvedLimits& limits, Dra
     if (strap.embedded.profile.empty())
       continue;
     const Box3 box = bounds(strap.embedded);
-    const double cover = box.z.from - layout.bottom;
+    const double bottom = bottomUnder(layout, box);
+    const double cover = box.z.from - bottom;
     const bool fix = touching(cover);
     const double target = limits[LimitKey::StrapDepthTarget];
     if (!fix && !under(cover, target))
       continue;
     const double within = fix ? asGoodAsOne : target;
     const Box3 near =
-        partWithin(strap.embedded, {-farthest, farthest}, {-farthest, layout.bottom + within}).value_or(box);
+        partWithin(strap.embedded, {-farthest, farthest}, {-farthest, bottom + within}).value_or(box);
     report(drafts, layout, RuleId::StrapDepth, fix ? Level::Fix : Level::Watch, {strap.id},
-           {cover, fix ? 0 : target, {box.s, near.d, betweenValues(layout.bottom, box.z.from)}});
+           {cover, fix ? 0 : target, {box.s, near.d, betweenValues(bottom, box.z.from)}});
   }
 }
 
@@ -87,15 +89,15 @@ void checkStrapBack(const WallLayout& layout, const ResolvedLimits& limits, Draf
     const auto part = partWithin(strap.embedded, {-farthest, farthest}, stem);
     if (!part)
       continue;
-    const double cover = layout.across.to - part->d.to;
-    const bool fix = touching(cover);
+    const Cover back = sideCover(layout, {*part}, part->z, layout.across, CoverFace::Inside, false);
+    const bool fix = touching(back.measured);
     const double target = limits[LimitKey::StrapBackTarget];
-    if (!fix && !under(cover, target))
+    if (!fix && !under(back.measured, target))
       continue;
     const double within = fix ? asGoodAsOne : target;
     const Box3 near = partWithin(strap.embedded, {layout.across.to - within, farthest}, stem).value_or(*part);
     report(drafts, layout, RuleId::StrapBack, fix ? Level::Fix : Level::Watch, {strap.id},
-           {cover, fix ? 0 : target, {near.s, betweenValues(part->d.to, layout.across.to), near.z}});
+           {back.measured, fix ? 0 : target, {back.region.s, back.region.d, near.z}});
   }
 }
 

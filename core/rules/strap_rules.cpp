@@ -32,11 +32,12 @@ bool counts(const ConcreteFace& face, Side side, const StrapBody& strap) {
 }
 
 Edge nearestEdge(const WallLayout& layout, const StrapBody& strap, Side side) {
+  const Box3 body = bounds(strap.embedded);
   Edge nearest;
   for (const ConcreteFace& face : layout.faces) {
     if (!counts(face, side, strap))
       continue;
-    const double distance = (face.station - strap.strap->station) * signOf(side) - strap.type->plateWidth / 2;
+    const double distance = distanceTo(face, body);
     if (!nearest.face || distance < nearest.distance)
       nearest = {&face, distance};
   }
@@ -55,12 +56,13 @@ void checkEdge(const WallLayout& layout, const ResolvedLimits& limits, const Str
     return;
   const double limit = fix ? least : target;
   const double plateEdge = strap.strap->station + signOf(side) * strap.type->plateWidth / 2;
-  const Box3 region{betweenValues(plateEdge, edge.face->station), bounds(strap.embedded).d,
+  const Box3 body = bounds(strap.embedded);
+  const Box3 region{betweenValues(plateEdge, stationToward(*edge.face, body)), body.d,
                     overlap(edge.face->z, strap.depthOfHook)};
   const auto variant = static_cast<std::uint8_t>((side == Side::Right ? 1 : 0) + 2 * static_cast<int>(edge.face->kind));
   Draft& draft = report(drafts, layout, RuleId::StrapEdge, fix ? Level::Fix : Level::Watch, {strap.id},
                         {edge.distance, limit, region, Wanted::AtLeast, Unit::Inch, variant});
-  const double by = (edge.distance - limit) * signOf(side);
+  const double by = (edge.distance - limit) * std::hypot(1, edge.face->slant) * signOf(side);
   draft.corrections.push_back(move(strap.id, Field::Station, strap.strap->station, by));
 }
 
