@@ -16,6 +16,8 @@ namespace sillwright {
 
 namespace {
 
+constexpr double listLine = 13, listSize = 9.5; // of labels that are listed
+
 constexpr double smallestScale = 0.2; // pt an inch
 constexpr double largestScale = 200;
 constexpr double selectionScale = 24; // a selection is never shown larger than this by itself
@@ -154,26 +156,56 @@ QRegion ElevationCanvas::redraw() {
                           .toStdString(),
                       Ink::Text2, style);
   }
-  const bool listChanged = next.listed != shown_.listed;
+  const Bounds listBox = listBoxOver(next);
+  const bool listChanged = next.listed != shown_.listed || !(listBox == listBox_);
+  listBox_ = listBox;
   const QRegion changed = listChanged ? QRegion(rect()) : pixelsOf(changedArea(shown_.drawing, next.drawing));
   shown_ = std::move(next);
   return changed;
 }
 
-// Findings whose label found no place on the drawing, under one another in the lower left corner.
+// Findings whose label found no place on the drawing, under one another in the corner where they cover the least text;
+// in the corner where they were as long as that is free.
+Bounds ElevationCanvas::listBoxOver(const ElevationDrawing& drawn) const {
+  if (drawn.listed.empty())
+    return {};
+  double wide = 0;
+  for (const std::string& words : drawn.listed)
+    wide = std::max(wide, textWidth(words, listSize));
+  const Bounds window = pageWindow().grown(-6);
+  const double across = wide + 12, down = listLine * static_cast<double>(drawn.listed.size()) + 6;
+  const Bounds corners[] = {{window.x0, window.y1 - down, window.x0 + across, window.y1},
+                            {window.x0, window.y0, window.x0 + across, window.y0 + down},
+                            {window.x1 - across, window.y0, window.x1, window.y0 + down},
+                            {window.x1 - across, window.y1 - down, window.x1, window.y1}};
+  const auto covered = [&](const Bounds& box) {
+    double area = 0;
+    for (const TakenBox& taken : drawn.drawing.taken()) {
+      const double x = std::min(box.x1, taken.box.x1) - std::max(box.x0, taken.box.x0);
+      const double y = std::min(box.y1, taken.box.y1) - std::max(box.y0, taken.box.y0);
+      area += x > 0 && y > 0 ? x * y : 0;
+    }
+    return area;
+  };
+  const Bounds* best = &corners[0];
+  for (const Bounds& corner : corners) {
+    const bool before = corner.x0 == listBox_.x0 && std::abs(corner.y1 - listBox_.y1) < listLine;
+    if (covered(corner) < covered(*best) || (before && covered(corner) == 0))
+      best = &corner;
+  }
+  return *best;
+}
+
 Drawing ElevationCanvas::listedLabels() const {
   Drawing list;
   if (shown_.listed.empty())
     return list;
-  constexpr double line = 13, size = 9.5;
-  double wide = 0;
-  for (const std::string& words : shown_.listed)
-    wide = std::max(wide, textWidth(words, size));
-  const double top = pageWindow().y1 - 8 - line * static_cast<double>(shown_.listed.size());
-  list.fillRect(6, top - 4, wide + 18, pageWindow().y1 - 4, Ink::Paper);
-  list.rect(6, top - 4, wide + 18, pageWindow().y1 - 4, Ink::Rule, 0.7);
+  const Bounds& box = listBox_;
+  list.fillRect(box.x0, box.y0, box.x1, box.y1, Ink::Paper);
+  list.rect(box.x0, box.y0, box.x1, box.y1, Ink::Rule, 0.7);
   for (std::size_t i = 0; i < shown_.listed.size(); ++i)
-    list.text({12, top + line * static_cast<double>(i) + 9}, shown_.listed[i], Ink::Text, TextStyle{size});
+    list.text({box.x0 + 6, box.y0 + 3 + listLine * static_cast<double>(i) + 9}, shown_.listed[i], Ink::Text,
+              TextStyle{listSize});
   return list;
 }
 

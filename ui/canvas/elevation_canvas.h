@@ -42,6 +42,7 @@ protected:
 
 private:
   void showView(ElevationView view);
+  Bounds listBoxOver(const ElevationDrawing& drawn) const;
   Drawing listedLabels() const;
 
   ElevationView view_;
@@ -50,6 +51,7 @@ private:
   enum class Fit { None, Hardware, Whole } fit_ = Fit::Hardware;
   void fitAgain();
   ElevationDrawing shown_;
+  Bounds listBox_; // of the labels that are listed
   std::size_t drawn_ = 0;
 };
 
