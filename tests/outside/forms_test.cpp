@@ -81,6 +81,19 @@ TEST(Forms, TrianglesOfOtherSizes) {
   EXPECT_TRUE(says(taped(384, 288, 481.0625), R::FormSquare, {Level::Watch, 1.0625, 1, foot}));
 }
 
+// Canadian Wood-Frame House Construction (CMHC), placement of the house, figure 28: as many times 12 in along one side
+// of a corner as 16 in along the other make as many times 20 in across when it is square.
+TEST(Forms, MultiplesOfTwelveSixteenAndTwenty) {
+  for (const double times : {3.0, 5.0, 9.0, 12.0, 24.0}) {
+    EXPECT_TRUE(silent(taped(16 * times, 12 * times, 20 * times), R::FormSquare)) << times;
+    // 1/4 in on 240 aimed for is 1/48 in on 20: twice that is seen, to either side.
+    for (const double off : {-times / 24, times / 24})
+      EXPECT_TRUE(says(taped(16 * times, 12 * times, 20 * times + off), R::FormSquare,
+                       {Level::Watch, times / 24, times / 48, {{0, 12}, {0, 8}, {-1, 0}}}))
+          << times;
+  }
+}
+
 // Guide specification: walls up to 12 in thick, 3/8 in more or 1/4 in less. Forms 24 high.
 TEST(Forms, ThreeEighthsThickerAQuarterThinner) {
   for (const double thickness : {6.0, 8.0, 12.0}) {

@@ -172,6 +172,18 @@ TEST(Plans, TheTieForceIsShearTimesHeight) {
   EXPECT_TRUE(says(required(2799, 100), R::PanelTie, {Level::Ask, 2800, 2799, foot}, 1e-6));
 }
 
+// "Overturning Forces", an openly readable article on seismic retrofit: 3,600 lb on a wall 12 ft long and 8 ft high are
+// 300 plf along every edge and 2,400 lb at its ends.
+TEST(Plans, TheTieForceOfARetrofitWall) {
+  const auto required = [](double pounds) {
+    WallEndMark mark;
+    mark.requiredCapacity = pounds;
+    return with(held({144, 0, 144}, mark), [](Job&, WallLine& wall) { wall.panels[0].designShear = 3600.0 / 12; });
+  };
+  EXPECT_TRUE(silent(required(2400), R::PanelTie));
+  EXPECT_TRUE(says(required(2399), R::PanelTie, {Level::Ask, 2400, 2399, {{-1.5, 1.5}, {0, 8}, {-6, 12}}}, 1e-6));
+}
+
 Job bolted(std::string_view species, double diameter, const std::vector<double>& bolts, double length, double plf) {
   return with(jobOf({.length = length, .boltDiameter = diameter, .bolts = bolts}), [&](Job&, WallLine& wall) {
     wall.sills[0].species = species;
