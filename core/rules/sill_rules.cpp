@@ -36,43 +36,52 @@ Meeting meetingAt(const SillPiece& piece, const Neighbour& other, double fromCor
   return {fromCorner - (other.sillInset + other.sillWidth), other.sillStart - piece.box.d.to};
 }
 
-// The strip of that width before the end of the neighbour's sill, in depths of this wall.
-Interval beforeNeighbour(const Neighbour& other, double width) {
-  return other.insideCorner ? betweenValues(-other.sillStart, -other.sillStart + width)
-                            : betweenValues(other.sillStart - width, other.sillStart);
+// What is amiss at a corner: how far apart the two are (less than zero: they overlap), or what neither of them covers of
+// the corner itself; and whether that lies along this wall or along the neighbour.
+struct Amiss {
+  double apart = 0;
+  bool uncovered = false;
+  double along = 0; // of apart, what lies this way
+  double across = 0;
+};
+
+std::optional<Amiss> amissAt(const Meeting& meeting, const SillPiece& piece, const Neighbour& other, double limit) {
+  const double apart = std::max(meeting.along, meeting.across);
+  if (over(std::abs(apart), limit))
+    return Amiss{apart, false, meeting.along, meeting.across};
+  const Meeting bare{meeting.along + other.sillWidth, meeting.across + piece.box.d.length()};
+  const double uncovered = std::min(bare.along, bare.across);
+  if (over(uncovered, limit))
+    return Amiss{uncovered, true, -bare.along, -bare.across};
+  return std::nullopt;
+}
+
+// Told once, by the wall whose own sill is to be cut or moved; where either would do, by the one that butts there, and
+// where both do, or none, by the older.
+bool tells(const WallLayout& layout, const Amiss& amiss, const Neighbour& other, EndFraming own) {
+  if (std::abs(amiss.along - amiss.across) > tolerance::same)
+    return amiss.along > amiss.across;
+  return own == other.framing ? layout.wall->id < other.wall : own == EndFraming::Butts;
 }
 
 void checkCorner(const WallLayout& layout, double limit, Side end, Drafts& drafts) {
   const auto& other = end == Side::Left ? layout.place.atStart : layout.place.atEnd;
   const SillPiece* piece = endPiece(layout, end);
-  // Told once, by the wall that butts there; where both do, or none, by the older.
+  if (!other || !piece || other->sillWidth <= 0 || !squareCorner(*other))
+    return;
   const EndFraming own = end == Side::Left ? layout.wall->startFraming : layout.wall->endFraming;
-  if (!other || !piece || other->sillWidth <= 0 || !squareCorner(*other) ||
-      (own == other->framing ? other->wall < layout.wall->id : own == EndFraming::RunsBy))
-    return;
   const double start = end == Side::Left ? piece->box.s.from : layout.length - piece->box.s.to;
-  const Meeting meeting = meetingAt(*piece, *other, start);
-  double apart = std::max(meeting.along, meeting.across);
-  // One of the two covers the corner itself.
-  const Meeting bare{meeting.along + other->sillWidth, meeting.across + piece->box.d.length()};
-  const double uncovered = std::min(bare.along, bare.across);
-  const bool meets = !over(std::abs(apart), limit);
-  if (meets)
-    apart = uncovered;
-  if (!over(std::abs(apart), limit) || (apart == uncovered && apart < 0))
+  const auto amiss = amissAt(meetingAt(*piece, *other, start), *piece, *other, limit);
+  if (!amiss || !tells(layout, *amiss, *other, own))
     return;
-  const double edge = start - meeting.along; // of the neighbour's sill, from the corner
-  const bool alongWall = meets ? bare.along <= bare.across : meeting.along >= meeting.across;
-  Interval s = alongWall ? betweenValues(start - apart, start) : Interval{edge - other->sillWidth, edge};
-  const Interval d = alongWall ? piece->box.d : beforeNeighbour(*other, apart);
+  Interval s = betweenValues(start - amiss->apart, start);
   if (end == Side::Right)
     s = {layout.length - s.to, layout.length - s.from};
   Draft& draft = report(drafts, layout, RuleId::SillCorner, Level::Fix, {piece->sill},
-                        {std::abs(apart), limit, {s, d, piece->box.z}, Wanted::AtMost, Unit::Inch,
-                         static_cast<std::uint8_t>((end == Side::Right ? 1 : 0) + (apart > 0 ? 2 : 0))});
-  if (own == EndFraming::Butts)
-    draft.corrections.push_back(end == Side::Left ? move(piece->sill, Field::LeftEnd, piece->box.s.from, -meeting.along)
-                                                  : move(piece->sill, Field::RightEnd, piece->box.s.to, meeting.along));
+                        {std::abs(amiss->apart), limit, {s, piece->box.d, piece->box.z}, Wanted::AtMost, Unit::Inch,
+                         static_cast<std::uint8_t>((end == Side::Right ? 1 : 0) + (amiss->apart > 0 ? 2 : 0))});
+  draft.corrections.push_back(end == Side::Left ? move(piece->sill, Field::LeftEnd, piece->box.s.from, -amiss->apart)
+                                                : move(piece->sill, Field::RightEnd, piece->box.s.to, amiss->apart));
 }
 
 // Where a piece lies on nothing: along it, the part over a lower pour line.

@@ -86,8 +86,8 @@ inline Job jobOf(const SillWall& plain) {
   return job;
 }
 
-inline Findings findingsOf(const Job& job, RuleId rule) {
-  Findings all = checkWall(layOut(job, job.walls.pointer(0)), resolve(*job.limits));
+inline Findings findingsOf(const Job& job, RuleId rule, std::size_t wall = 0) {
+  Findings all = checkWall(layOut(job, job.walls.pointer(wall)), resolve(*job.limits));
   std::erase_if(all, [&](const Finding& finding) { return finding.rule != rule; });
   return all;
 }

@@ -39,11 +39,19 @@ TEST(Sills, AButtingSillMeetsTheOneThatRunsBy) {
       says(afterAnother(5.3125, false), R::SillCorner, {Level::Fix, 0.1875, 0.125, {{5.3125, 5.5}, wide, high}}));
 }
 
-// There the other one stops 3/16 short of the corner: a strip across the foot of this wall's end is bare.
+// There the other one stops 3/16 short of the corner: its wall, 120 long, tells that, and its own end is to go on.
 TEST(Sills, TheSillThatRunsByReachesTheCorner) {
   EXPECT_TRUE(silent(afterAnother(5.5, false, 0.125), R::SillCorner));
-  EXPECT_TRUE(says(afterAnother(5.5, false, 0.1875), R::SillCorner,
-                   {Level::Fix, 0.1875, 0.125, {{0, 5.5}, {0, 0.1875}, high}}));
+  EXPECT_TRUE(findingsOf(afterAnother(5.5, false, 0.125), R::SillCorner, 1).empty());
+  const Job job = afterAnother(5.5, false, 0.1875);
+  EXPECT_TRUE(silent(job, R::SillCorner));
+  const Findings found = findingsOf(job, R::SillCorner, 1);
+  ASSERT_EQ(found.size(), 1u);
+  EXPECT_TRUE(alike(saidOf(found[0]), {Level::Fix, 0.1875, 0.125, {{119.8125, 120}, wide, high}}, 1e-9))
+      << text(saidOf(found[0]));
+  ASSERT_TRUE(found[0].correction);
+  EXPECT_EQ(found[0].correction->field, Correction::Field::RightEnd);
+  EXPECT_NEAR(found[0].correction->by, 0.1875, 1e-9);
 }
 
 // Inside corner: this sill goes on over the other's end, which lies at -5 1/2 to 0, and ends with its far edge.
