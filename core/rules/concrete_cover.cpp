@@ -140,6 +140,8 @@ Correction::Field fieldOf(CoverFace face) {
   switch (face) {
   case CoverFace::Left:
   case CoverFace::Right:
+  case CoverFace::CornerLeft:
+  case CoverFace::CornerRight:
     return Correction::Field::Station;
   case CoverFace::Outside:
   case CoverFace::Inside:
@@ -150,7 +152,9 @@ Correction::Field fieldOf(CoverFace face) {
 }
 
 double wayToMore(CoverFace face) {
-  return face == CoverFace::Left || face == CoverFace::Outside || face == CoverFace::Bottom ? 1 : -1;
+  const bool up = face == CoverFace::Left || face == CoverFace::CornerLeft || face == CoverFace::Outside ||
+                  face == CoverFace::Bottom;
+  return up ? 1 : -1;
 }
 
 } // namespace sillwright

@@ -8,8 +8,8 @@
 
 namespace sillwright {
 
-// In the order in which findings number them.
-enum class CoverFace : std::uint8_t { Left, Right, Outside, Inside, Top, Bottom, FootingTop };
+// In the order in which findings number them. The last two: the face of a neighbour that the steel reaches into.
+enum class CoverFace : std::uint8_t { Left, Right, Outside, Inside, Top, Bottom, FootingTop, CornerLeft, CornerRight };
 
 struct Cover {
   CoverFace face = CoverFace::Outside;

@@ -20,12 +20,12 @@ struct Point {
 class Wedge {
 public:
   Wedge(const CornerConcrete& neighbour, const RoundedBox& steel, double face, CoverFace side)
-      : neighbour_(neighbour), steel_(steel.box),
-        round_(steel.round), core_{grown(steel_.s, -round_), grown(steel_.d, -round_), steel_.z}, face_(face),
-        inward_(side == CoverFace::Inside ? 1 : -1), side_(side),
-        plane_(neighbour.insideCorner ? neighbour.depths.from : neighbour.depths.to), edge_{stationAt(neighbour, plane_,
-                                                                                                      face),
-                                                                                            face} {}
+      : neighbour_(neighbour), steel_(steel.box), round_(steel.round), face_(face), side_(side),
+        inward_(side == CoverFace::Inside ? 1 : -1),
+        plane_(neighbour.insideCorner ? neighbour.depths.from : neighbour.depths.to) {
+    core_ = {grown(steel_.s, -round_), grown(steel_.d, -round_), steel_.z};
+    edge_ = {stationAt(neighbour, plane_, face), face};
+  }
 
   Cover cover(Interval z, bool earth) const {
     const double toFace = inward_ > 0 ? face_ - steel_.d.to : steel_.d.from - face_;
@@ -38,7 +38,7 @@ public:
       return {side_, earth, toFace, {beforeEdge(), betweenValues(inward_ > 0 ? steel_.d.to : steel_.d.from, face_), z}};
     const Interval reach = inward_ > 0 ? Interval{std::max(steel_.d.from, face_), steel_.d.to}
                                        : Interval{steel_.d.from, std::min(steel_.d.to, face_)};
-    return {away() > 0 ? CoverFace::Right : CoverFace::Left,
+    return {away() > 0 ? CoverFace::CornerRight : CoverFace::CornerLeft,
             earth,
             toNeighbour,
             {betweenValues(away() > 0 ? steel_.s.to : steel_.s.from, stationAt(neighbour_, plane_, near.d)),
@@ -82,11 +82,11 @@ private:
   const CornerConcrete& neighbour_;
   const Box3& steel_;
   double round_;
-  Box3 core_; // what the rounding goes round
   double face_;
-  double inward_;
   CoverFace side_;
-  double plane_;
+  double inward_;
+  double plane_; // of the neighbour: its depth
+  Box3 core_;    // what the rounding goes round
   Point edge_;
 };
 

@@ -84,7 +84,8 @@ std::string faceWords(const Finding& finding) {
                              "the inside face", "the top", "the bottom"};
   if (finding.variant == faces.size())
     return "the top of the footing";
-  return finding.variant < faces.size() ? std::string(faces[finding.variant]) + " of the concrete" : std::string();
+  return finding.variant < faces.size() ? std::string(faces[finding.variant]) + " of the concrete"
+                                        : "the face of the wall at the corner";
 }
 
 } // namespace sillwright

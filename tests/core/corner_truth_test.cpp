@@ -1,5 +1,6 @@
 // Cover and edges at the corners of a foundation, where the concrete of the neighbour goes on. Distances worked by
 // hand. Whether a sill runs by or butts there changes no concrete: both are tried where it could matter.
+#include "core/rules/wording.h"
 #include "corner_wall.h"
 
 namespace sillwright {
@@ -150,6 +151,9 @@ TEST(CornerTruth, AHookInTheNeighbour) {
   // Its cover there: 1 from the neighbour's face, where the hook is behind the wall's own.
   bare.wall.bolts[0].station = 89.3125;
   EXPECT_TRUE(says(bare, R::BoltCover, {Level::Ask, 1, 1.5, {{88, 89}, {8, 8.5}, {-8, 0}}}));
+  const Findings found = findingsOf(bare, R::BoltCover);
+  EXPECT_EQ(whatFallsShort(bare.job, found.at(0)), "bolt to the face of the wall at the corner");
+  EXPECT_TRUE(near(found.at(0).correction, shifted(bare.wall.bolts[0].id, 0.5)));
 }
 
 // Walls 12 thick; 6 d of a 3/4 rod are 4 1/2. The axis 9 deep has 3 behind it. In front of the neighbour (84 to 96) it
