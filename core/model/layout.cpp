@@ -383,26 +383,4 @@ std::optional<std::size_t> sillAt(const WallLayout& layout, double station) {
   return std::nullopt;
 }
 
-Polygon2 concreteOutline(const WallLayout& layout) {
-  Polygon2 outline;
-  outline.push_back({layout.concrete.from, layout.pour.front().height});
-  for (std::size_t i = 0; i + 1 < layout.pour.size(); ++i) {
-    outline.push_back({layout.pour[i].s.to, layout.pour[i].height});
-    outline.push_back({layout.pour[i].s.to, layout.pour[i + 1].height});
-  }
-  outline.push_back({layout.concrete.to, layout.pour.back().height});
-  if (layout.footingAcross.empty()) {
-    outline.push_back({layout.concrete.to, layout.bottom});
-    outline.push_back({layout.concrete.from, layout.bottom});
-    return outline;
-  }
-  outline.push_back({layout.concrete.to, layout.stemBottom});
-  outline.push_back({layout.footingAlong.to, layout.stemBottom});
-  outline.push_back({layout.footingAlong.to, layout.bottom});
-  outline.push_back({layout.footingAlong.from, layout.bottom});
-  outline.push_back({layout.footingAlong.from, layout.stemBottom});
-  outline.push_back({layout.concrete.from, layout.stemBottom});
-  return outline;
-}
-
 } // namespace sillwright

@@ -257,5 +257,21 @@ TEST(CornerTruthBars, StraightOn) {
     EXPECT_TRUE(silent(bare, rule));
 }
 
+// What elevations draw is what the rules measure to: over a lower neighbour (-4) the wall ends at the inside corner,
+// beside it 8 farther, its footing 12 farther.
+TEST(CornerTruthBars, TheOutlineEndsWithTheFaces) {
+  BareWall bare = cornerWall();
+  addAfter(bare, -90, [](WallLine& next) { stepWhole(next, -4); });
+  bare.job.walls.add(bare.wall);
+  const Polygon2 outline = concreteOutline(layOut(bare.job, bare.job.walls.findPointer(bare.wall.id)));
+  const Polygon2 expected{{0, 0},     {96, 0},    {96, -4},  {104, -4}, {104, -24},
+                          {108, -24}, {108, -32}, {-4, -32}, {-4, -24}, {0, -24}};
+  ASSERT_EQ(outline.size(), expected.size());
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    EXPECT_NEAR(outline[i].x, expected[i].x, 1e-9) << i;
+    EXPECT_NEAR(outline[i].y, expected[i].y, 1e-9) << i;
+  }
+}
+
 } // namespace
 } // namespace sillwright
