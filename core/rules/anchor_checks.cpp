@@ -29,11 +29,12 @@ struct Nearest {
   Box3 obstacle;
 };
 
-template <class Part> Nearest nearestPart(const AnchorBody& anchor, std::span<const Part> obstacle, double by = 0) {
+template <class Part>
+Nearest nearestPart(const AnchorBody& anchor, std::span<const Part> obstacle, double along = 0, double in = 0) {
   Nearest nearest;
   for (Capsule own : partsOf(anchor)) {
-    own.a.s += by;
-    own.b.s += by;
+    for (Point3* end : {&own.a, &own.b})
+      *end = {end->s + along, end->d + in, end->z};
     for (const Part& part : obstacle)
       if (const double distance = clearance(own, part).distance; distance < nearest.distance)
         nearest = {distance, bounds(own), bounds(part)};
@@ -59,11 +60,14 @@ void checkClear(const WallLayout& layout, RuleId rule, double target, const Anch
   const Box3 region = between(nearest.own, nearest.obstacle);
   Draft& draft = report(drafts, layout, rule, fix ? Level::Fix : Level::Watch, {anchor.id, other},
                         {nearest.distance, fix ? 0 : target, region});
-  const auto clear = [&](double by) { return nearestPart(anchor, obstacle, by).distance; };
-  for (const double want : {target, 2 * tolerance::same})
-    if (fix || want == target)
-      for (const double by : movesUntilClear(anchor.station, want, clear))
-        draft.corrections.push_back({Field::Station, anchor.id, by});
+  const auto offer = [&](Field field, double value, auto&& clear) {
+    for (const double want : {target, 2 * tolerance::same})
+      if (fix || want == target)
+        for (const double by : movesUntilClear(value, want, clear))
+          draft.corrections.push_back({field, anchor.id, by});
+  };
+  offer(Field::Station, anchor.station, [&](double by) { return nearestPart(anchor, obstacle, by).distance; });
+  offer(Field::Depth, anchor.depth, [&](double by) { return nearestPart(anchor, obstacle, 0, by).distance; });
 }
 
 double valueOf(const AnchorBody& anchor, Field field) {

@@ -303,7 +303,7 @@ std::optional<RuleId> ruleByName(std::string_view name) {
 }
 
 Findings checkWall(const WallLayout& layout, const ResolvedLimits& limits) {
-  constexpr std::size_t tries = 4;
+  constexpr std::size_t tries = 8;
   const Drafts drafts = draftsOf(layout, limits);
   Findings findings;
   for (const Draft& draft : drafts) {
