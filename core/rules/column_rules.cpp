@@ -40,6 +40,8 @@ void checkEnd(const WallLayout& layout, double allowed, const ColumnBody& column
       report(drafts, layout, RuleId::ColumnSill, Level::Fix, {column.id, piece.sill},
              {off, splice ? 0 : allowed, region, Wanted::AtMost, Unit::Inch, static_cast<std::uint8_t>(splice)});
   draft.corrections.push_back(move(column.id, Field::Station, column.box.s.middle(), left ? off : -off));
+  if (!splice) // the sill goes on under it
+    draft.corrections.push_back(move(piece.sill, left ? Field::LeftEnd : Field::RightEnd, end, left ? -off : off));
 }
 
 // Both start at the outside edge of the sill, so a column deeper than its sill stands over on the inside.

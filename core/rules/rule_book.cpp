@@ -7,7 +7,9 @@
 #include <tuple>
 
 #include "core/base/tolerance.h"
+#include "core/model/lookup.h"
 #include "core/rules/correction.h"
+#include "core/rules/measure.h"
 #include "core/rules/subjects.h"
 #include "core/standards/bars.h"
 #include "core/standards/bolt_value.h"
@@ -251,18 +253,43 @@ bool cures(const Finding& finding, const Drafts& before, const Drafts& after) {
   });
 }
 
+constexpr double farthest = 48; // in; more is no correction but another layout
+
+Drafts draftsAfter(const WallLayout& layout, const ResolvedLimits& limits, const Correction& correction) {
+  const auto wall = std::make_shared<const WallLine>(corrected(*layout.wall, correction));
+  return draftsOf(layOut(wall, layout.types, layout.limits, layout.marks, layout.place), limits);
+}
+
 bool proved(const WallLayout& layout, const ResolvedLimits& limits, const Drafts& before, const Finding& finding,
             const Correction& correction) {
-  constexpr double farthest = 48; // in; more is no correction but another layout
   using Field = Correction::Field;
   const bool byAmount = correction.field != Field::Hook && correction.field != Field::Washer;
   if (correction.by == 0 && byAmount)
     return false;
   if (std::abs(correction.by) > farthest)
     return false;
-  const auto wall = std::make_shared<const WallLine>(corrected(*layout.wall, correction));
-  const WallLayout after = layOut(wall, layout.types, layout.limits, layout.marks, layout.place);
-  return cures(finding, before, draftsOf(after, limits));
+  return cures(finding, before, draftsAfter(layout, limits, correction));
+}
+
+// Where a move ends on the next obstacle: on past that, and past the one after it, the same way.
+std::optional<Correction> movedOn(const WallLayout& layout, const ResolvedLimits& limits, const Drafts& before,
+                                  const Finding& finding, Correction move) {
+  constexpr int obstacles = 3;
+  for (int i = 0; i < obstacles && std::abs(move.by) <= farthest; ++i) {
+    const Drafts after = draftsAfter(layout, limits, move);
+    if (i > 0 && cures(finding, before, after))
+      return move;
+    double on = 0;
+    for (const Draft& draft : after)
+      for (const Correction& next : draft.corrections)
+        if (draft.finding.level == Level::Fix && next.piece == move.piece && next.field == move.field &&
+            next.by * move.by > 0 && (on == 0 || std::abs(next.by) < std::abs(on)))
+          on = next.by;
+    if (on == 0)
+      return std::nullopt;
+    move.by += on;
+  }
+  return std::nullopt;
 }
 
 // Of several moves of one field the first will do; another washer is a way of its own.
@@ -275,6 +302,57 @@ void addWay(Finding& finding, const Correction& correction) {
     finding.otherWays.push_back(correction);
   else
     finding.correction = correction;
+}
+
+// Whether a piece may be asked to make way: columns, other anchors and straps, and bars that nobody has found in place.
+bool makesWay(const WallLine& wall, Id id) {
+  const auto piece = findPiece(wall, id);
+  if (!piece)
+    return false;
+  if (const Bar* bar = std::get_if<Bar>(&*piece))
+    return !bar->found;
+  return std::holds_alternative<Column>(*piece) || std::holds_alternative<Strap>(*piece) ||
+         std::holds_alternative<Bolt>(*piece);
+}
+
+// The moves of the first piece made by the second instead, the other way.
+std::vector<Correction> byTheOther(const WallLine& wall, const Draft& draft) {
+  std::vector<Correction> moves;
+  const std::vector<Id>& pieces = draft.finding.pieces;
+  if (draft.finding.level != Level::Fix || pieces.size() < 2 || !makesWay(wall, pieces[1]))
+    return moves;
+  for (const Correction& own : draft.corrections) {
+    const bool along = own.field == Correction::Field::Station;
+    if (own.piece != pieces[0] || (!along && own.field != Correction::Field::Depth))
+      continue;
+    const auto station = stationOf(wall, pieces[1]);
+    moves.push_back({own.field, pieces[1], along && station ? byToMark(*station, -own.by) : -own.by});
+  }
+  return moves;
+}
+
+void tryWays(const WallLayout& layout, const ResolvedLimits& limits, const Drafts& before, const Finding& drafted,
+             const std::vector<Correction>& ways, Finding& finding) {
+  constexpr std::size_t tries = 8;
+  for (std::size_t i = 0; i < std::min(tries, ways.size()); ++i)
+    if (isNewWay(finding, ways[i]) && proved(layout, limits, before, drafted, ways[i]))
+      addWay(finding, ways[i]);
+}
+
+void tryMovingOn(const WallLayout& layout, const ResolvedLimits& limits, const Drafts& before, const Draft& draft,
+                 Finding& finding) {
+  constexpr std::size_t tries = 4;
+  if (draft.finding.level != Level::Fix)
+    return;
+  for (std::size_t i = 0; i < std::min(tries, draft.corrections.size()); ++i) {
+    using Field = Correction::Field;
+    const Field field = draft.corrections[i].field;
+    if ((field != Field::Station && field != Field::Depth) || draft.corrections[i].by == 0)
+      continue;
+    const auto farther = movedOn(layout, limits, before, draft.finding, draft.corrections[i]);
+    if (farther && (!finding.correction || std::abs(farther->by) < std::abs(finding.correction->by)))
+      finding.correction = farther;
+  }
 }
 
 } // namespace
@@ -303,15 +381,15 @@ std::optional<RuleId> ruleByName(std::string_view name) {
 }
 
 Findings checkWall(const WallLayout& layout, const ResolvedLimits& limits) {
-  constexpr std::size_t tries = 8;
   const Drafts drafts = draftsOf(layout, limits);
   Findings findings;
   for (const Draft& draft : drafts) {
     findings.push_back(draft.finding);
-    for (std::size_t i = 0; i < std::min(tries, draft.corrections.size()); ++i)
-      if (isNewWay(findings.back(), draft.corrections[i]) &&
-          proved(layout, limits, drafts, draft.finding, draft.corrections[i]))
-        addWay(findings.back(), draft.corrections[i]);
+    tryWays(layout, limits, drafts, draft.finding, draft.corrections, findings.back());
+    if (!findings.back().correction)
+      tryMovingOn(layout, limits, drafts, draft, findings.back());
+    if (!findings.back().correction)
+      tryWays(layout, limits, drafts, draft.finding, byTheOther(*layout.wall, draft), findings.back());
   }
   std::sort(findings.begin(), findings.end(),
             [](const Finding& a, const Finding& b) { return orderOf(a) < orderOf(b); });
