@@ -55,7 +55,7 @@ std::string overlapLabel(const Job& job, const Finding& f) {
     return by(job, f, f.variant == 1 ? std::string("UNDER ") + nameOf(job, f, 1) : "UNDER A STUD");
   case R::WasherColumn:
     return f.ruleLevel == Level::Fix ? by(job, f, std::string("UNDER ") + nameOf(job, f, 1))
-                                 : nameOf(job, f, 1) + " · " + comparison(job, f);
+                                     : nameOf(job, f, 1) + " · " + comparison(job, f);
   case R::WasherWasher:
     return by(job, f, std::string("ON WASHER OF ") + nameOf(job, f, 1));
   case R::ColumnOverlap:
@@ -163,9 +163,9 @@ std::string measureName(RuleId rule) {
 }
 
 bool isOverlap(RuleId rule) {
-  constexpr std::array rules{R::BoltStud,   R::WasherColumn, R::WasherWasher,  R::ColumnOverlap,    R::BoltSplice,
-                             R::WasherSill, R::ColumnSill,   R::ColumnOpening, R::StrapLeanOpening, R::BoltOpening,
-                             R::RodOpening};
+  constexpr std::array rules{R::BoltStud,         R::WasherColumn, R::WasherWasher, R::ColumnOverlap,
+                             R::BoltSplice,       R::WasherSill,   R::ColumnSill,   R::ColumnOpening,
+                             R::StrapLeanOpening, R::BoltOpening,  R::RodOpening};
   return std::find(rules.begin(), rules.end(), rule) != rules.end();
 }
 

@@ -19,7 +19,8 @@ std::string touchesOr(const Telling& t, const std::string& other) {
 std::string outOrNear(const Telling& t, const std::string& whose, const std::string& face) {
   if (!t.isFix())
     return whose + " ends " + t.measured() + " from " + face + "; " + t.wanted();
-  return std::abs(t.f.measured) < 1e-6 ? whose + " comes to " + face : whose + " comes " + t.amount() + " out of " + face;
+  return std::abs(t.f.measured) < 1e-6 ? whose + " comes to " + face
+                                       : whose + " comes " + t.amount() + " out of " + face;
 }
 
 std::string edgeSentence(const Telling& t) {
@@ -44,8 +45,8 @@ std::string strapSentence(const Telling& t) {
   case R::StrapPair:
     return t.first() + " and " + t.second() + " hang " + t.measured() + " apart in height; " + t.wanted();
   case R::StrapLean:
-    return t.first() + " leans " + t.amount() + " at the nail that leaves " + t.second() + " first; there is room for " +
-           t.limit();
+    return t.first() + " leans " + t.amount() + " at the nail that leaves " + t.second() +
+           " first; there is room for " + t.limit();
   case R::StrapLeanOpening:
     return t.first() + " stands " + t.amount() + " inside " + t.opening();
   case R::StrapColumn:
@@ -74,7 +75,8 @@ std::string strapSentence(const Telling& t) {
   case R::StrapPlumb:
     return t.first() + " leans " + (t.f.variant == 0 ? "right " : "left ") + t.measured() + " in 24\"; " + t.wanted();
   case R::StrapType:
-    return t.f.variant == 0 ? t.first() + " is not of the type that the mark at its end of " + t.piece(1, "panel ", "the panel") + " calls for"
+    return t.f.variant == 0 ? t.first() + " is not of the type that the mark at its end of " +
+                                  t.piece(1, "panel ", "the panel") + " calls for"
                             : t.first() + " may not be nailed to a column made up like " + t.second();
   case R::StrapCapacity:
     return t.first() + " is stated to hold " + t.pounds() + "; its mark requires " + t.poundsWanted();
@@ -157,8 +159,8 @@ std::string boltSentence(const Telling& t) {
   case R::BoltHook:
     return hookSentence(t);
   case R::BoltShear:
-    return "The bolts under " + t.piece(0, "panel ", "the panel") + " carry " + t.pounds() + " together; its shear is " +
-           t.poundsWanted();
+    return "The bolts under " + t.piece(0, "panel ", "the panel") + " carry " + t.pounds() +
+           " together; its shear is " + t.poundsWanted();
   case R::BoltMatch:
     return t.first() + " stands up " + t.measured() + (t.f.variant == 1 ? " less" : " more") +
            " than most bolts of the wall; " + t.wanted();
@@ -238,6 +240,8 @@ std::string sentence(const Telling& t) {
 
 } // namespace
 
-std::string message(const Job& job, const Finding& finding) { return sentence({job, finding}) + "."; }
+std::string message(const Job& job, const Finding& finding) {
+  return sentence({job, finding}) + ".";
+}
 
 } // namespace sillwright

@@ -21,14 +21,18 @@ std::string barSentence(const Telling& t) {
   case R::BarCover:
     return coverSentence(t);
   case R::BarClear:
-    return t.piece(0, "Bar ", "A bar") + " is " + t.measured() + " clear of " + t.bar() + "; " + t.limit() + " lets the concrete through";
+    return t.piece(0, "Bar ", "A bar") + " is " + t.measured() + " clear of " + t.bar() + "; " + t.limit() +
+           " lets the concrete through";
   case R::BarTop:
-    return lengthWords(t.job, t.f.measured) + " of the wall has no No. 4 bar within 12\" of the top, and the job calls for one";
+    return lengthWords(t.job, t.f.measured) +
+           " of the wall has no No. 4 bar within 12\" of the top, and the job calls for one";
   default:
     if (t.f.variant >= 2)
-      return std::string("No upright bar stands on the ") + (t.f.variant == 2 ? "left of " : "right of ") + t.piece(0, "opening ", "the opening");
+      return std::string("No upright bar stands on the ") + (t.f.variant == 2 ? "left of " : "right of ") +
+             t.piece(0, "opening ", "the opening");
     return std::string("The nearest upright bar on the ") + (t.f.variant == 0 ? "left of " : "right of ") +
-           t.piece(0, "opening ", "the opening") + " is " + t.measured() + " away; at most " + t.limit() + " is asked for";
+           t.piece(0, "opening ", "the opening") + " is " + t.measured() + " away; at most " + t.limit() +
+           " is asked for";
   }
 }
 
@@ -40,17 +44,18 @@ std::string boardSentence(const Telling& t) {
 std::string tapedSentence(const Telling& t) {
   switch (t.f.rule) {
   case R::PourShot:
-    return t.piece(0, "Grade shot ", "A grade shot") + " is " + t.measured() + (t.f.variant == 0 ? " above" : " below") +
-           " the pour line; " + t.wanted();
+    return t.piece(0, "Grade shot ", "A grade shot") + " is " + t.measured() +
+           (t.f.variant == 0 ? " above" : " below") + " the pour line; " + t.wanted();
   case R::PourLevel:
-    return t.piece(0, "Grade shot ", "A grade shot") + " is " + t.measured() + " higher than " + t.piece(1, "", "another") +
-           "; within 20 ft at most " + t.limit() + " counts as level";
+    return t.piece(0, "Grade shot ", "A grade shot") + " is " + t.measured() + " higher than " +
+           t.piece(1, "", "another") + "; within 20 ft at most " + t.limit() + " counts as level";
   case R::FormThickness:
     return "At " + t.piece(0, "grade shot ", "a grade shot") + " the forms stand " + t.measured() +
            (t.f.variant == 0 ? " too far apart" : " too close") + "; at most " + t.limit() + " is left to them";
   case R::FormSquare:
     return "A diagonal of the forms is " + t.measured() + (t.f.variant % 2 == 0 ? " longer" : " shorter") +
-           " than on the plan; " + (t.f.variant < 2 ? "at most " + t.limit() + " counts as square" : t.limit() + " is aimed for");
+           " than on the plan; " +
+           (t.f.variant < 2 ? "at most " + t.limit() + " counts as square" : t.limit() + " is aimed for");
   default:
     return boardSentence(t);
   }
@@ -58,6 +63,8 @@ std::string tapedSentence(const Telling& t) {
 
 } // namespace
 
-std::string formSentence(const Telling& t) { return t.f.rule <= R::BarOpening ? barSentence(t) : tapedSentence(t); }
+std::string formSentence(const Telling& t) {
+  return t.f.rule <= R::BarOpening ? barSentence(t) : tapedSentence(t);
+}
 
 } // namespace sillwright

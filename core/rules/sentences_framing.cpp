@@ -9,7 +9,9 @@ namespace {
 
 using R = RuleId;
 
-std::string percentWords(double value) { return numberWords(std::round(value * 10) / 10) + " %"; }
+std::string percentWords(double value) {
+  return numberWords(std::round(value * 10) / 10) + " %";
+}
 
 std::string columnSentence(const Telling& t) {
   switch (t.f.rule) {
@@ -35,8 +37,9 @@ std::string panelSentence(const Telling& t) {
     return std::string("The ") + (t.f.variant == 0 ? "left" : "right") + " end of " +
            t.piece(0, "panel ", "the panel") + " has no column";
   if (t.f.rule == R::PanelLever)
-    return "The hold-downs of " + t.piece(0, "panel ", "the panel") + " stand closer than on the plans: the tie force grows by " +
-           percentWords(t.f.measured) + "; " + percentWords(t.f.limit) + (t.f.ruleLevel == Level::Ask ? " is for the engineer" : " is watched");
+    return "The hold-downs of " + t.piece(0, "panel ", "the panel") +
+           " stand closer than on the plans: the tie force grows by " + percentWords(t.f.measured) + "; " +
+           percentWords(t.f.limit) + (t.f.ruleLevel == Level::Ask ? " is for the engineer" : " is watched");
   if (t.f.rule == R::PanelTie)
     return std::string("The tie force at the ") + (t.f.variant == 0 ? "left" : "right") + " end of " +
            t.piece(0, "panel ", "the panel") + " is " + t.pounds() + "; its mark provides for " + t.poundsWanted();
@@ -46,10 +49,12 @@ std::string panelSentence(const Telling& t) {
 }
 
 std::string concreteSentence(const Telling& t) {
-  constexpr std::string_view past[]{"past the outside face", "past the inside face", "past the left end", "past the right end"};
+  constexpr std::string_view past[]{"past the outside face", "past the inside face", "past the left end",
+                                    "past the right end"};
   const std::string sill = t.piece(0, "Sill ", "A sill");
   if (t.f.variant >= 4)
-    return "A piece of " + t.piece(0, "sill ", "the sill") + " lies " + t.amount() + (t.f.variant == 4 ? " above" : " below") + " the pour line under part of it";
+    return "A piece of " + t.piece(0, "sill ", "the sill") + " lies " + t.amount() +
+           (t.f.variant == 4 ? " above" : " below") + " the pour line under part of it";
   return sill + " lies " + t.amount() + " " + std::string(past[t.f.variant]) + " of the concrete" +
          (t.f.limit > 0 ? "; the job allows " + t.limit() : std::string());
 }
@@ -57,8 +62,9 @@ std::string concreteSentence(const Telling& t) {
 std::string sillSentence(const Telling& t) {
   switch (t.f.rule) {
   case R::SillCorner:
-    return t.piece(0, "Sill ", "The sill") + (t.f.variant < 2 ? " and that of the next wall overlap by " : " leaves a gap of ") +
-           t.amount() + (t.f.variant < 2 ? " at the corner on its " : " to that of the next wall at the corner on its ") +
+    return t.piece(0, "Sill ", "The sill") +
+           (t.f.variant < 2 ? " and that of the next wall overlap by " : " leaves a gap of ") + t.amount() +
+           (t.f.variant < 2 ? " at the corner on its " : " to that of the next wall at the corner on its ") +
            (t.f.variant % 2 == 0 ? "left" : "right");
   case R::SillConcrete:
     return concreteSentence(t);

@@ -12,8 +12,8 @@ using R = RuleId;
 std::string coverSentence(const Telling& t, std::string_view whose) {
   if (t.f.measured < 0)
     return t.first() + std::string(whose) + " comes " + t.amount() + " out of " + faceWords(t.f);
-  return t.first() + std::string(whose) + " is " + t.measured() + " from " + faceWords(t.f) + "; at least " + t.limit() +
-         " is asked for";
+  return t.first() + std::string(whose) + " is " + t.measured() + " from " + faceWords(t.f) + "; at least " +
+         t.limit() + " is asked for";
 }
 
 } // namespace

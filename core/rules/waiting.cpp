@@ -212,7 +212,8 @@ Waiting gradeShots(const Job& job) {
 
 Waiting formWidths(const Job& job) {
   return walls(job, "a form width", [](const WallLine& wall) {
-    return std::none_of(wall.shots.begin(), wall.shots.end(), [](const GradeShot& shot) { return shot.width.has_value(); });
+    return std::none_of(wall.shots.begin(), wall.shots.end(),
+                        [](const GradeShot& shot) { return shot.width.has_value(); });
   });
 }
 
@@ -257,8 +258,7 @@ std::vector<Waiting> all(const Job& job, RuleId rule) {
   case R::BarTop:
     return {job.limits->topBar ? Waiting{} : ofTheJob("The job's options do not call for a bar near the top.")};
   case R::BarOpening:
-    return {job.limits->openingBars ? Waiting{}
-                                    : ofTheJob("The job's options do not call for bars beside openings.")};
+    return {job.limits->openingBars ? Waiting{} : ofTheJob("The job's options do not call for bars beside openings.")};
   case R::PourShot:
   case R::PourLevel:
     return {gradeShots(job)};

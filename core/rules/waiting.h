@@ -1,5 +1,5 @@
-// What a rule waits for: a number of the plans, the hardware's instructions or a reading that the job does not have yet.
-// Without it the rule is silent about the piece that lacks it. Looks at what is entered, not at where things lie.
+// What a rule waits for: a number of the plans, the hardware's instructions or a reading that the job does not have
+// yet. Without it the rule is silent about the piece that lacks it. Looks at what is entered, not at where things lie.
 #pragma once
 
 #include <cstddef>
@@ -21,9 +21,9 @@ struct Lacking {
 };
 
 struct Waiting {
-  std::string_view input; // "shear to carry"; all of the sentence where nothing of a kind lacks it
-  std::string_view kind;  // "panel"; empty where it is the job as a whole
-  std::size_t count = 0;  // of those that lack it
+  std::string_view input;     // "shear to carry"; all of the sentence where nothing of a kind lacks it
+  std::string_view kind;      // "panel"; empty where it is the job as a whole
+  std::size_t count = 0;      // of those that lack it
   std::vector<Lacking> first; // not all where there are many
   bool operator==(const Waiting&) const = default;
 };
