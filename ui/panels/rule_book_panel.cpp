@@ -89,6 +89,7 @@ RuleBookPanel::RuleBookPanel(Workbench& bench, QWidget* parent)
     Session& session = bench_.session();
     session.show(piece.wall);
     session.select(piece.piece ? Selection{piece} : Selection{});
+    emit leaveWanted(); // its card is where the rule book stands
   });
   connect(page_, &RulePage::restoreLimitWanted, this, [this](const QString& limit) {
     Session& session = bench_.session();
