@@ -43,11 +43,13 @@ void Pen::shank(double radius, double from, double to, double threadFrom, double
     drawing.line({x(-radius), py}, {x(radius), py - 0.8}, Ink::Steel, 0.6);
 }
 
-void Pen::say(Point2 baseline, std::string_view words, Anchor anchor, Ink ink) {
+void Pen::say(Point2 baseline, std::string_view words, Anchor anchor, Ink ink, Ink ground) {
   const double width = textWidth(words, wordSize);
-  const double start = anchor == Anchor::Start ? baseline.x : anchor == Anchor::End ? baseline.x - width : baseline.x - width / 2;
+  const double start = anchor == Anchor::Start ? baseline.x
+                       : anchor == Anchor::End ? baseline.x - width
+                                               : baseline.x - width / 2;
   const double inside = std::clamp(start, box.x0 + 2, std::max(box.x0 + 2, box.x1 - 2 - width));
-  drawing.text({inside, baseline.y}, words, ink, {wordSize, Weight::Regular, Anchor::Start, 0, Ink::Panel, 3});
+  drawing.text({inside, baseline.y}, words, ink, {wordSize, Weight::Regular, Anchor::Start, 0, ground, 3});
 }
 
 void Pen::across(double py, double x0, double x1, std::string_view words) {

@@ -35,7 +35,8 @@ struct Pen {
   void across(double py, double x0, double x1, std::string_view words);
   void upright(double px, double y0, double y1, std::string_view words, bool left);
   void witness(Point2 a, Point2 b);
-  void say(Point2 baseline, std::string_view words, Anchor anchor = Anchor::Start, Ink ink = Ink::Text2);
+  void say(Point2 baseline, std::string_view words, Anchor anchor = Anchor::Start, Ink ink = Ink::Text2,
+           Ink ground = Ink::Panel);
 };
 
 } // namespace sillwright::type_picture

@@ -106,10 +106,16 @@ void drawStrap(Pen& pen, const StrapType& type) {
   const double span = reach.farthest - reach.nearest;
   const std::vector<std::string> nails = type.nails.count > 0 ? nailLines(pen, type.nails) : std::vector<std::string>{};
   const std::vector<std::string> points = pointLines(pen, type);
-  constexpr double between = 34, beforeList = 32;
-  const double listRoom = beforeList + std::max(widest(nails), widest(points)) + 4;
-  pen.scale = fitting(box, type.plateWidth + span, type.exposedLength + reach.deepest, sideRoom + between + listRoom,
-                      topRoom + footRoom);
+  constexpr double between = 34, beforeList = 32, listGap = 22;
+  const double high = type.exposedLength + reach.deepest, wide = type.plateWidth + span;
+  const double lines = double(std::max(nails.size(), points.size())) * lineHeight + 6;
+  // The lists stand beside the strap, or below it where that leaves it larger.
+  const double roomBeside = beforeList + std::max(widest(nails), widest(points)) + 4;
+  const double beside = fitting(box, wide, high, sideRoom + between + roomBeside, topRoom + footRoom);
+  const double under = fitting(box, wide, high, sideRoom + between + beforeList, topRoom + footRoom + lines);
+  const bool below = under > beside && widest(nails) + widest(points) + listGap < box.x1 - box.x0 - 8;
+  pen.scale = below ? under : beside;
+  const double listRoom = below ? beforeList : roomBeside;
   const double used = sideRoom + between + listRoom + (type.plateWidth + span) * pen.scale;
   const double left = box.x0 + std::max(0.0, (box.x1 - box.x0 - used) / 2) + sideRoom;
   const double middle = left + type.plateWidth / 2 * pen.scale, half = type.plateWidth / 2 * pen.scale;
@@ -127,8 +133,12 @@ void drawStrap(Pen& pen, const StrapType& type) {
   pen.upright(px, top, joint, pen.measure(type.exposedLength), true);
   pen.upright(px, joint, bottom, pen.measure(reach.deepest), true);
   if (span > 0) {
-    const double below = bottom + 26;
-    pen.across(below, pen.x(reach.nearest), pen.x(reach.farthest), pen.measure(span));
+    pen.across(bottom + 26, pen.x(reach.nearest), pen.x(reach.farthest), pen.measure(span));
+  }
+  if (below) {
+    const double first = bottom + footRoom + lineHeight;
+    sayLines(pen, {box.x0 + 4, first}, nails, box.y1);
+    return sayLines(pen, {box.x0 + 4 + widest(nails) + listGap, first}, points, box.y1);
   }
   const double list = pen.x(reach.farthest) + beforeList;
   sayLines(pen, {list, std::max(top + wordSize, box.y0 + wordSize)}, nails, joint - lineHeight);
@@ -191,12 +201,15 @@ void drawRod(Pen& pen, const RodType& type) {
   pen.origin = {(box.x0 + box.x1) / 2 + (leftOf - half) / 2 * pen.scale, box.y0 + topRoom + above * pen.scale};
   const double top = pen.y(above), pour = pen.y(0), bearing = pen.y(-type.embedment);
   const double bottom = pen.y(-type.embedment - type.footThickness);
-  pen.concrete(pour, pen.x(-leftOf), pen.x(half) + 20, bottom + 8);
+  const double tx = pen.x(half) + 26;
+  const std::string thick = pen.measure(type.diameter) + " rod";
+  pen.concrete(pour, pen.x(-leftOf), pen.x(half) + 20 + textWidth(thick, wordSize), bottom + 8);
   if (type.bracketOffset > 0) {
     const double face = pen.x(-type.bracketOffset);
     pen.drawing.fillRect(pen.x(-leftOf), top + 14, face, pour, Ink::Wood);
     pen.drawing.line({face, top + 14}, {face, pour}, Ink::WoodLine, 1.2);
-    pen.across(top + 4, face, pen.x(0), pen.measure(type.bracketOffset) + " off the column");
+    pen.witness({face, top - 13}, {face, top + 14});
+    pen.across(top - 9, face, pen.x(0), pen.measure(type.bracketOffset) + " off the column");
   }
   if (type.footWidth > 0) {
     pen.drawing.fillRect(pen.x(-half), bearing, pen.x(half), std::max(bottom, bearing + 2), Ink::SteelSoft);
@@ -204,13 +217,13 @@ void drawRod(Pen& pen, const RodType& type) {
     pen.across(bottom + 30, pen.x(-half), pen.x(half), pen.measure(type.footWidth));
   }
   pen.shank(r, -type.embedment, above, above - type.threadLength, type.threadsPerInch);
-  const double px = pen.x(-leftOf) - 14, tx = pen.x(half) + 26;
+  const double px = pen.x(-leftOf) - 14;
   pen.witness({px - 4, pour}, {pen.x(-leftOf), pour});
   pen.witness({px - 4, bearing}, {pen.x(-r), bearing});
   pen.upright(px, pour, bearing, pen.measure(type.embedment), true);
   if (type.threadLength > 0)
     pen.upright(tx, top, pen.y(above - type.threadLength), pen.measure(type.threadLength) + " of thread", false);
-  pen.say({tx - 6, bearing - 4}, pen.measure(type.diameter) + " rod");
+  pen.say({pen.x(half) + 10, (pour + bearing) / 2}, thick, Anchor::Start, Ink::Text, Ink::Concrete);
 }
 
 // ---- washer -------------------------------------------------------------------------------------------------------
@@ -244,7 +257,7 @@ void drawWasher(Pen& pen, const WasherType& type) {
     pen.say({x1 + 8, type.slot ? pen.origin.y - 4 + 2 * lineHeight : pen.origin.y + 4}, "hole " + pen.measure(type.hole));
   const double edge = y1 + 30, thick = std::max(1.5, type.thickness * pen.scale);
   pen.drawing.fillRect(x0, edge, x1, edge + thick, Ink::Steel);
-  pen.upright(x0 - 16, edge, edge + thick, pen.measure(type.thickness) + " thick", true);
+  pen.upright(x1 + 14, edge, edge + thick, pen.measure(type.thickness) + " thick", false);
 }
 
 } // namespace

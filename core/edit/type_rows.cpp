@@ -115,7 +115,7 @@ std::vector<FieldRow<BoltType>> rowsOf(const FieldPlace& place, const BoltType&)
           threadsRow<BoltType>(),
           choiceRow("end", "foot", &BoltType::end,
                     {{"L", BoltEnd::L}, {"J", BoltEnd::J}, {"headed", BoltEnd::Headed}}),
-          exactRow(place, {"hookLeg", "hook", "L and J: from the axis to the outside of its tip", {}, {}, {}},
+          exactRow(place, {"hookLeg", "hook", "L, J: axis to the outside of its tip", {}, {}, {}},
                    &BoltType::hookLeg, sizesOrNone),
           exactRow(place, {"hookReturn", "turns up again", "J only", {}, {}, {}}, &BoltType::hookReturn, sizesOrNone),
           exactRow(place, {"headWidth", "head across", "headed only", {}, {}, {}}, &BoltType::headWidth, sizesOrNone),
@@ -128,7 +128,7 @@ std::vector<FieldRow<BoltType>> rowsOf(const FieldPlace& place, const BoltType&)
 std::vector<FieldRow<RodType>> rowsOf(const FieldPlace& place, const RodType&) {
   return {nameRow(place.job->types->rods),
           exactRow(place, {"diameter", "diameter", "", {}, {}, {}}, &RodType::diameter),
-          exactRow(place, {"embedment", "embedment", "below the pour line, to the bearing of the foot", {}, {}, {}},
+          exactRow(place, {"embedment", "embedment", "pour line to the bearing of the foot", {}, {}, {}},
                    &RodType::embedment),
           exactRow(place, {"threadLength", "thread", "from the upper end", {}, {}, {}}, &RodType::threadLength, sizesOrNone),
           threadsRow<RodType>(),

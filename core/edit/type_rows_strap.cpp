@@ -58,9 +58,9 @@ void addNails(Rows<StrapType>& rows, const FieldPlace& place) {
   rows.push_back(toggleRow<StrapType>(
       "nails.staggered", "staggered", [](const StrapType& type) { return type.nails.staggered; },
       [](StrapType& type, bool on) { type.nails.staggered = on; }));
-  rows.back().field.note = "each nail in the next row, one spacing higher";
+  rows.back().field.note = "row by row, going up";
   rows.push_back(countRow<StrapType>(
-      {"nails.count", "nails", "in all where staggered, else in each row", {}, {}, {}},
+      {"nails.count", "nails", "in all; if not staggered, in a row", {}, {}, {}},
       {0, 1000, "expected a whole number of nails from 0 to 1000", true},
       [](const StrapType& type) { return double(type.nails.count); },
       [](StrapType& type, double value) { type.nails.count = static_cast<int>(value); }));

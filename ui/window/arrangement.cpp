@@ -26,7 +26,8 @@ QSplitter* makeSplit(Qt::Orientation orientation, QWidget* parent = nullptr) {
 
 } // namespace
 
-Arrangement::Arrangement(const Places& places, QWidget* parent) : QWidget(parent), all_(places.all()), ruleBook_(places.ruleBook) {
+Arrangement::Arrangement(const Places& places, QWidget* parent)
+    : QWidget(parent), all_(places.all()), ruleBook_(places.ruleBook), types_(places.types) {
   side_ = share(Qt::Vertical, {places.section, places.card}, {558, 337});
   row_ = share(Qt::Horizontal, {places.plan, places.punchList, places.schedule}, {260, 362, 438});
   middle_ = makeSplit(Qt::Vertical);
@@ -40,6 +41,7 @@ Arrangement::Arrangement(const Places& places, QWidget* parent) : QWidget(parent
   for (QWidget* widget : {static_cast<QWidget*>(side_.split), static_cast<QWidget*>(side_.tabs)})
     columns_->addWidget(widget);
   columns_->addWidget(ruleBook_);
+  columns_->addWidget(types_);
   columns_->setStretchFactor(1, 1);
   for (PanelFrame* panel : places.all())
     panel->setMinimumSize(120, 80);
@@ -50,6 +52,7 @@ Arrangement::Arrangement(const Places& places, QWidget* parent) : QWidget(parent
   showAsTabs(side_, false);
   showAsTabs(row_, false);
   ruleBook_->hide();
+  types_->hide();
   arrange({1600, 1000});
 }
 
@@ -88,23 +91,35 @@ void Arrangement::arrange(QSize window) {
 }
 
 void Arrangement::placeColumns() {
-  side_.split->setVisible(!ruleBookShown_ && !sideTabbed_);
-  side_.tabs->setVisible(!ruleBookShown_ && sideTabbed_);
-  ruleBook_->setVisible(ruleBookShown_);
+  middle_->setVisible(!typesShown_);
+  types_->setVisible(typesShown_);
+  side_.split->setVisible(!typesShown_ && !ruleBookShown_ && !sideTabbed_);
+  side_.tabs->setVisible(!typesShown_ && !ruleBookShown_ && sideTabbed_);
+  ruleBook_->setVisible(!typesShown_ && ruleBookShown_);
+  if (typesShown_)
+    return columns_->setSizes({shelfWidth, 0, 0, 0, 0, std::max(window_.width() - shelfWidth - 1, 100)});
   const int side = sideTabbed_ ? narrowSideWidth : ruleBookShown_ && window_.width() >= 1500 ? ruleBookWidth : sideWidth;
   const int wide = std::max(window_.width() - shelfWidth - side - 2, 100);
   columns_->setSizes({shelfWidth, wide, ruleBookShown_ || sideTabbed_ ? 0 : side,
-                      !ruleBookShown_ && sideTabbed_ ? side : 0, ruleBookShown_ ? side : 0});
+                      !ruleBookShown_ && sideTabbed_ ? side : 0, ruleBookShown_ ? side : 0, 0});
 }
 
 void Arrangement::showRuleBook(bool shown) {
   ruleBookShown_ = shown;
+  typesShown_ = false;
+  placeColumns();
+}
+
+void Arrangement::showTypes(bool shown) {
+  typesShown_ = shown;
   placeColumns();
 }
 
 std::vector<PanelFrame*> Arrangement::reachable() const {
   std::vector<PanelFrame*> panels = all_;
   std::erase_if(panels, [this](PanelFrame* panel) {
+    if (typesShown_ || panel == types_)
+      return !typesShown_ || (panel != types_ && panel != all_.front());
     const bool aside = std::find(side_.panels.begin(), side_.panels.end(), panel) != side_.panels.end();
     return ruleBookShown_ ? aside : panel == ruleBook_;
   });
@@ -112,6 +127,8 @@ std::vector<PanelFrame*> Arrangement::reachable() const {
 }
 
 void Arrangement::raisePanel(PanelFrame& panel) {
+  if (typesShown_ && &panel != types_ && &panel != all_.front())
+    showTypes(false);
   if (ruleBookShown_ && std::find(side_.panels.begin(), side_.panels.end(), &panel) != side_.panels.end())
     showRuleBook(false);
   for (const Shared* shared : {&side_, &row_})

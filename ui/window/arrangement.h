@@ -1,6 +1,7 @@
 // Where the panels stand: shelf left, elevation in the middle with plan, punch list and schedule in a row below it,
 // section and card on the right. In a narrow window section and card become tabs, in a low one the row does. While the
-// rule book is open it stands in the place of section and card.
+// rule book is open it stands in the place of section and card. Hardware and marks, while they are open, stand in the
+// place of everything but the shelf.
 #pragma once
 
 #include <QWidget>
@@ -23,7 +24,10 @@ struct Places {
   PanelFrame* punchList = nullptr;
   PanelFrame* schedule = nullptr;
   PanelFrame* ruleBook = nullptr;
-  std::vector<PanelFrame*> all() const { return {shelf, elevation, section, card, ruleBook, plan, punchList, schedule}; }
+  PanelFrame* types = nullptr;
+  std::vector<PanelFrame*> all() const {
+    return {shelf, elevation, section, card, ruleBook, plan, punchList, schedule, types};
+  }
 };
 
 class Arrangement : public QWidget {
@@ -39,10 +43,12 @@ public:
   void arrange(QSize window);
   bool sideAsTabs() const { return sideTabbed_; }
   bool rowAsTabs() const { return rowTabbed_; }
-  // Brings a panel to the front where it stands behind a tab, or behind the rule book.
+  // Brings a panel to the front where it stands behind a tab, or behind the rule book or the types.
   void raisePanel(PanelFrame& panel);
   void showRuleBook(bool shown);
-  bool ruleBookShown() const { return ruleBookShown_; }
+  bool ruleBookShown() const { return ruleBookShown_ && !typesShown_; }
+  void showTypes(bool shown);
+  bool typesShown() const { return typesShown_; }
   // In the order the keyboard goes through them: without what the rule book hides, or without the rule book.
   std::vector<PanelFrame*> reachable() const;
 
@@ -64,7 +70,9 @@ private:
   QSplitter* middle_;
   std::vector<PanelFrame*> all_;
   PanelFrame* ruleBook_;
+  PanelFrame* types_;
   bool ruleBookShown_ = false;
+  bool typesShown_ = false;
   QSize window_;
   bool sideTabbed_ = false;
   bool rowTabbed_ = false;

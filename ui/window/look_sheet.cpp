@@ -40,6 +40,9 @@ QComboBox QAbstractItemView { background: $field; color: $text; selection-backgr
                               selection-color: $text; border: 1px solid $edge; }
 QAbstractScrollArea { background: $panel; border: none; }
 QAbstractScrollArea > QWidget > QWidget { background: $panel; }
+QTableWidget { gridline-color: $rule2; }
+QTableWidget::item { padding: 0 5px; border: none; }
+QTableWidget::item:selected { background: $select; color: $text; }
 QHeaderView { background: $field; }
 QHeaderView::section { background: $field; color: $text2; border: none; border-bottom: 1px solid $rule;
                        padding: 0 6px; }

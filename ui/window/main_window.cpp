@@ -88,6 +88,7 @@ void MainWindow::makePanels() {
   card_ = new Card(bench_);
   schedule_ = new Schedule(bench_);
   ruleBook_ = new RuleBookPanel(bench_);
+  types_ = new TypesPanel(bench_);
   status_ = new StatusLine(bench_);
   places_.shelf = new PanelFrame(tr("Shelf"), shelf_);
   places_.elevation = new PanelFrame(tr("Elevation"), elevation_);
@@ -97,6 +98,7 @@ void MainWindow::makePanels() {
   places_.punchList = new PanelFrame(tr("Punch list"), punchList_);
   places_.schedule = new PanelFrame(tr("Wall-end schedule"), schedule_);
   places_.ruleBook = new PanelFrame(tr("Rule book"), ruleBook_);
+  places_.types = new PanelFrame(tr("Hardware and marks"), types_);
   places_.shelf->setNote(tr("drag onto a canvas"));
   arrangement_ = new Arrangement(places_);
   auto* central = new QWidget;
@@ -228,6 +230,7 @@ void MainWindow::connectParts() {
   });
   connect(files_, &Files::changed, this, &MainWindow::showWords);
   connectRuleBook();
+  connectTypes();
 }
 
 // ---- following the work -----------------------------------------------------------------------------------------
@@ -240,6 +243,7 @@ void MainWindow::follow(const WorkNotice& notice) {
   card_->follow(notice);
   schedule_->follow(notice);
   ruleBook_->follow();
+  types_->follow();
   shelf_->follow(notice);
   status_->follow();
   counts_->setCounts(bench_.checker().counts());
@@ -273,6 +277,7 @@ void MainWindow::showWords() {
   places_.punchList->setNote(punchList_->note());
   places_.schedule->setNote(schedule_->note());
   places_.ruleBook->setNote(ruleBook_->note());
+  places_.types->setNote(types_->note());
   fromInside_->setChecked(elevation_->fromInside());
   const QString state = files_->unsaved() ? tr("not saved") : files_->path().isEmpty() ? tr("new") : tr("saved");
   jobWords_->setText(tr("%1 · %2").arg(files_->shortName(), state));
@@ -394,6 +399,7 @@ void MainWindow::applyTheme() {
   card_->setTheme(theme_);
   schedule_->setTheme(theme_);
   ruleBook_->setTheme(theme_);
+  types_->setTheme(theme_);
   counts_->setTheme(theme_);
   status_->setTheme(theme_);
   actions_->setTheme(theme_);

@@ -17,6 +17,7 @@
 #include "ui/panels/rule_book_panel.h"
 #include "ui/panels/schedule.h"
 #include "ui/panels/shelf.h"
+#include "ui/panels/types_panel.h"
 #include "ui/window/actions.h"
 #include "ui/window/arrangement.h"
 #include "ui/window/counts_bar.h"
@@ -49,6 +50,7 @@ public:
   Card& card() const { return *card_; }
   Schedule& schedule() const { return *schedule_; }
   RuleBookPanel& ruleBookPanel() const { return *ruleBook_; }
+  TypesPanel& typesPanel() const { return *types_; }
   CountsBar& counts() const { return *counts_; }
   StatusLine& status() const { return *status_; }
 
@@ -66,6 +68,9 @@ public:
   void openRuleBook();  // with the keyboard in its search line
   void leaveRuleBook(); // back to where the keyboard was
   void showRule(RuleId id);
+  bool typesShown() const { return arrangement_->typesShown(); }
+  void openTypes(Id type = {}); // hardware and marks, at that one
+  void leaveTypes();            // back to where the keyboard was
   void explainFinding(); // the rule of the current row of the punch list, or of its first
   void changeLimitOfJob(const QString& limit);
   void changeCountsOfRule(const QString& rule);
@@ -102,6 +107,7 @@ private:
   void alignSection();
   void raiseRuleBook();
   void connectRuleBook();
+  void connectTypes();
   void applyTheme();
 
   Workbench& bench_;
@@ -120,7 +126,9 @@ private:
   Card* card_ = nullptr;
   Schedule* schedule_ = nullptr;
   RuleBookPanel* ruleBook_ = nullptr;
+  TypesPanel* types_ = nullptr;
   QPointer<QWidget> beforeRuleBook_; // had the keyboard
+  QPointer<QWidget> beforeTypes_;
   Places places_;
   Arrangement* arrangement_ = nullptr;
   CountsBar* counts_ = nullptr;
