@@ -14,6 +14,7 @@ TEST(Arrangement, NarrowAndLowWindowsPutPanelsBehindTabs) {
   for (PanelFrame** panel : all)
     *panel = new PanelFrame(QStringLiteral("panel"), new QLineEdit);
   places.ruleBook = new PanelFrame(QStringLiteral("panel"), new QLineEdit);
+  places.types = new PanelFrame(QStringLiteral("panel"), new QLineEdit);
   Arrangement arrangement(places);
   arrangement.resize(1600, 900);
   arrangement.show();
@@ -46,6 +47,18 @@ TEST(Arrangement, NarrowAndLowWindowsPutPanelsBehindTabs) {
     EXPECT_TRUE(places.card->isVisible());
     EXPECT_FALSE(places.ruleBook->isVisible());
     EXPECT_EQ(arrangement.reachable().size(), 7u);
+    arrangement.showTypes(true);
+    EXPECT_TRUE(places.types->isVisible() && places.shelf->isVisible());
+    EXPECT_FALSE(places.elevation->isVisible() || places.card->isVisible() || places.plan->isVisible());
+    EXPECT_EQ(arrangement.reachable(), (std::vector<PanelFrame*>{places.shelf, places.types}));
+    arrangement.raisePanel(*places.punchList);
+    EXPECT_FALSE(places.types->isVisible());
+    EXPECT_TRUE(places.punchList->isVisible() && places.elevation->isVisible());
+    arrangement.showTypes(true);
+    arrangement.showRuleBook(true); // takes its place
+    EXPECT_FALSE(places.types->isVisible());
+    EXPECT_TRUE(places.ruleBook->isVisible());
+    arrangement.showRuleBook(false);
   }
 }
 
