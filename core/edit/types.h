@@ -41,6 +41,10 @@ std::unordered_map<Id, ListedUse> usesOfListed(const Job& job);
 // "4 straps on walls A and B, and mark HD1"; empty where nothing uses it.
 std::string useWords(const ListedUse& use, ListedKind kind);
 
+// The type or mark that a field of the card names ("type", "washer", the marks of a panel's ends); empty where it names
+// none.
+Id listedAt(const Job& job, PieceRef piece, std::string_view key);
+
 // The fields in the order of the form, in the job's units; none where there is no such id.
 std::vector<Field> listedFields(const Job& job, Id id);
 

@@ -170,6 +170,22 @@ std::string useWords(const ListedUse& use, ListedKind kind) {
   return all;
 }
 
+Id listedAt(const Job& job, PieceRef ref, std::string_view key) {
+  const auto piece = findPiece(job, ref);
+  if (!piece)
+    return {};
+  if (const Strap* strap = std::get_if<Strap>(&*piece); strap && key == "type")
+    return strap->type;
+  if (const Rod* rod = std::get_if<Rod>(&*piece); rod && key == "type")
+    return rod->type;
+  if (const Bolt* bolt = std::get_if<Bolt>(&*piece))
+    return key == "type" ? bolt->type : key == "washer" ? bolt->washer : Id{};
+  if (const Panel* panel = std::get_if<Panel>(&*piece); panel && (key == "leftMark" || key == "rightMark"))
+    if (const WallEndMark* mark = findMark(job, key == "leftMark" ? panel->leftMark : panel->rightMark))
+      return mark->id;
+  return {};
+}
+
 std::pair<Job, Id> addListed(const Job& job, ListedKind kind, Id like) {
   Job next = job;
   const Id id = takeId(next);

@@ -286,6 +286,15 @@ TEST(Listed, usesAreCounted) {
   EXPECT_EQ(uses.count(s.job.types->washers.back().id), 0u);
 }
 
+TEST(Listed, fieldsOfTheCardLeadToIt) {
+  const Shed s = marked();
+  EXPECT_EQ(listedAt(s.job, {s.wall, s.strapLeft}, "type"), strapOf(s.job));
+  EXPECT_EQ(listedAt(s.job, {s.wall, s.bolt}, "washer"), pieceOf<Bolt>(s.job, s.wall, s.bolt).washer);
+  EXPECT_EQ(listedAt(s.job, {s.wall, s.panel}, "leftMark"), markOfJob(s.job));
+  EXPECT_EQ(listedAt(s.job, {s.wall, s.panel}, "height"), Id{});
+  EXPECT_EQ(listedAt(s.job, {s.wall, {}}, "type"), Id{});
+}
+
 TEST(Listed, whatIsUsedStays) {
   const Shed s = marked();
   EXPECT_EQ(errorOf(removeListed(s.job, strapOf(s.job))),

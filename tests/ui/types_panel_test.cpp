@@ -213,6 +213,20 @@ TEST_F(TypesPanelTest, TypesAreCopiedAddedAndRemoved) {
   EXPECT_TRUE(panel().problem().isEmpty());
 }
 
+TEST_F(TypesPanelTest, TheCardLeadsToTheTypeOfAPiece) {
+  const WallLine& wall = bench.job().walls[0];
+  const Id wanted = wall.bolts.front().washer;
+  bench.session().select({{wall.id, wall.bolts.front().id}});
+  auto* button = window.card().findChild<QAbstractButton*>(QStringLiteral("washer shown"));
+  ASSERT_NE(button, nullptr);
+  window.card().ensureWidgetVisible(button);
+  QTest::mouseClick(button, Qt::LeftButton);
+  ASSERT_TRUE(panel().isVisible());
+  EXPECT_EQ(panel().list().chosen(), wanted);
+  QTest::keyClick(&panel().list(), Qt::Key_Escape);
+  EXPECT_TRUE(window.card().isVisible());
+}
+
 TEST_F(TypesPanelTest, OnlyKeysAreNeeded) {
   open();
   QTest::keyClick(&panel().list(), Qt::Key_Home);

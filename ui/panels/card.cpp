@@ -11,9 +11,11 @@
 
 #include <algorithm>
 
+#include "core/edit/types.h"
 #include "core/rules/wording.h"
 #include "ui/panels/finding_line.h"
 #include "ui/panels/look.h"
+#include "ui/panels/panel_frame.h"
 
 namespace sillwright {
 
@@ -28,6 +30,10 @@ bool sameShape(const std::vector<Field>& a, const std::vector<Field>& b) {
   return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const Field& x, const Field& y) {
     return x.key == y.key && x.kind == y.kind && x.choices == y.choices;
   });
+}
+
+bool namesListed(const std::string& key) {
+  return key == "type" || key == "washer" || key == "leftMark" || key == "rightMark";
 }
 
 bool involves(const Finding& finding, const std::vector<PieceRef>& pieces) {
@@ -163,10 +169,25 @@ void Card::build(const std::vector<Field>& fields) {
     line->setContentsMargins(0, 0, 0, 0);
     line->setSpacing(8);
     line->addWidget(row.editor);
+    if (namesListed(field.key))
+      line->addWidget(makeTypeButton(field));
     line->addWidget(row.note, 1);
     grid_->addWidget(value, at, 1);
     rows_.push_back(std::move(row));
   }
+}
+
+// From a field that names a type or a mark to where its numbers are entered.
+QWidget* Card::makeTypeButton(const Field& field) {
+  auto* button = new WordButton(QStringLiteral("…"), nullptr, 12);
+  button->setTheme(theme_);
+  button->setObjectName(text(field.key) + QStringLiteral(" shown"));
+  button->setAccessibleName(tr("%1: show it in hardware and marks").arg(text(field.title)));
+  button->setToolTip(tr("Its numbers, in hardware and marks"));
+  connect(button, &QPushButton::clicked, this, [this, key = field.key] {
+    emit typeWanted(pieces_.empty() ? Id{} : listedAt(bench_.job(), pieces_.front(), key));
+  });
+  return button;
 }
 
 QWidget* Card::makeEditor(const Field& field) {
@@ -206,7 +227,7 @@ QWidget* Card::makeEditor(const Field& field) {
   editor->setAccessibleName(text(field.title));
   editor->setAccessibleDescription(text(field.note));
   editor->setFixedHeight(23);
-  editor->setFixedWidth(field.kind == FieldKind::Choice ? 200 : 108);
+  editor->setFixedWidth(namesListed(field.key) ? 164 : field.kind == FieldKind::Choice ? 200 : 108);
   return editor;
 }
 
@@ -338,6 +359,8 @@ void Card::setTheme(ThemeName theme) {
   theme_ = theme;
   for (FindingLine* line : findChildren<FindingLine*>())
     line->setTheme(theme);
+  for (WordButton* button : findChildren<WordButton*>())
+    button->setTheme(theme);
 }
 
 } // namespace sillwright

@@ -34,6 +34,7 @@ public:
 
 signals:
   void whyWanted(int rule); // a RuleId: of a finding below the fields
+  void typeWanted(Id listed); // the type or mark that a field names; may be empty
 
 protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
@@ -50,6 +51,7 @@ private:
   void showFields();
   void build(const std::vector<Field>& fields);
   QWidget* makeEditor(const Field& field);
+  QWidget* makeTypeButton(const Field& field);
   void fill(Row& row, const Field& field);
   void send(const std::string& key, const QString& typed);
   void say(Row& row, const QString& problem);

@@ -4,6 +4,7 @@
 namespace sillwright {
 
 void MainWindow::connectTypes() {
+  connect(card_, &Card::typeWanted, this, &MainWindow::openTypes);
   connect(types_, &TypesPanel::leaveWanted, this, &MainWindow::leaveTypes);
   auto* close = new WordButton(tr("close"), nullptr, 12);
   close->setAccessibleName(tr("Close hardware and marks"));
