@@ -12,7 +12,7 @@ namespace sillwright {
 namespace type_picture {
 namespace {
 
-constexpr double leastWidth = 300, leastHeight = 150;
+constexpr double leastWidth = 300, leastHeight = 150, leastStrap = 40;
 
 // The largest scale at which wide x high inches leave the room that is asked for.
 double fitting(const Bounds& box, double wide, double high, double besides, double above) {
@@ -85,11 +85,16 @@ void sayLines(Pen& pen, Point2 from, const std::vector<std::string>& lines, doub
     pen.say({from.x, from.y + double(shown) * lineHeight}, "and " + std::to_string(lines.size() - shown) + " more");
 }
 
+// In millimetres without the unit, as points are typed.
+std::string bare(const Pen& pen, double inches) {
+  return pen.units == LengthStyle::Millimetres ? plainNumber(inches * 25.4, 2) : pen.measure(inches);
+}
+
 std::vector<std::string> pointLines(const Pen& pen, const StrapType& type) {
   std::vector<std::string> lines;
   for (std::size_t i = 0; i < type.profile.size(); ++i)
-    lines.push_back(std::to_string(i + 1) + "   " + pen.measure(type.profile[i].d) + " in, " +
-                    pen.measure(0.0 - type.profile[i].z) + " down");
+    lines.push_back(std::to_string(i + 1) + "   " + bare(pen, type.profile[i].d) + ", " +
+                    bare(pen, 0.0 - type.profile[i].z) + " down");
   return lines;
 }
 
@@ -115,6 +120,8 @@ void drawStrap(Pen& pen, const StrapType& type) {
   const double under = fitting(box, wide, high, sideRoom + between + beforeList, topRoom + footRoom + lines);
   const bool below = under > beside && widest(nails) + widest(points) + listGap < box.x1 - box.x0 - 8;
   pen.scale = below ? under : beside;
+  if (pen.scale * high < leastStrap)
+    return;
   const double listRoom = below ? beforeList : roomBeside;
   const double used = sideRoom + between + listRoom + (type.plateWidth + span) * pen.scale;
   const double left = box.x0 + std::max(0.0, (box.x1 - box.x0 - used) / 2) + sideRoom;

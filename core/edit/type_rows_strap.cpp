@@ -38,7 +38,7 @@ void addPlate(Rows<StrapType>& rows, const FieldPlace& place) {
   rows.push_back(exactRow(place, {"plateThickness", "plate thickness", "", {}, {}, {}}, &StrapType::plateThickness));
   rows.push_back(exactRow(place, {"exposedLength", "exposed", "above the joint line", {}, {}, {}}, &StrapType::exposedLength));
   rows.push_back(wordedRow<StrapType>(
-      {"profile", "in the concrete", "in from the form, down from the joint line; point after point to the hook's tip",
+      {"profile", "in the concrete", "a point a line, from the joint line to the hook's tip: how far in from the form, how far down",
        {}, {}, {}},
       [](auto& type) -> auto& { return type.profile; },
       [=](const std::vector<ProfilePoint>& profile) { return printProfile(profile, style); },

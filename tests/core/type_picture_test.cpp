@@ -3,13 +3,15 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "core/edit/operations.h"
 #include "core/edit/types.h"
 
 namespace sillwright {
 namespace {
 
-constexpr Bounds boxes[] = {{0, 0, 340, 220}, {0, 0, 350, 420}, {20, 10, 520, 560}, {0, 0, 640, 240}};
+constexpr Bounds boxes[] = {{0, 0, 300, 540}, {0, 0, 340, 220}, {0, 0, 350, 420}, {20, 10, 520, 560}, {0, 0, 640, 240}};
 
 std::vector<std::pair<std::string, Bounds>> textsOf(const Drawing& drawing) {
   std::vector<std::pair<std::string, Bounds>> texts;
@@ -59,6 +61,7 @@ TEST(TypePicture, staysInItsBoxWithNoTextOverAnother) {
         SCOPED_TRACE(each.name + " in " + std::to_string(box.x1 - box.x0));
         const Drawing drawing = typePicture(job, each.id, box);
         ASSERT_FALSE(drawing.empty());
+        EXPECT_GT(drawing.bounds().y1 - drawing.bounds().y0, std::min(box.x1 - box.x0, box.y1 - box.y0) / 2);
         EXPECT_TRUE(box.grown(4).contains(drawing.bounds()));
         const auto texts = textsOf(drawing);
         for (std::size_t i = 0; i < texts.size(); ++i)
@@ -72,7 +75,7 @@ TEST(TypePicture, saysTheNumbersOfTheType) {
   const Job job = withTypes();
   const Drawing strap = typePicture(job, job.types->straps[0].id, boxes[2]);
   for (const char* words : {"2 1/2\"", "22\"", "14\"", "16 nails, staggered", "10d common", "1\" apart", "first 5\" up",
-                            "5   5 1/2\" in, 12 1/2\" down"})
+                            "5   5 1/2\", 12 1/2\" down"})
     EXPECT_TRUE(says(strap, words)) << words;
   const Drawing bolt = typePicture(job, job.types->bolts[0].id, boxes[1]);
   for (const char* words : {"5/8\"", "12\"", "5\" of thread", "2 1/2\"", "1 1/2\""})

@@ -13,6 +13,7 @@
 
 #include "core/edit/types.h"
 #include "tests/support/sample_jobs.h"
+#include "ui/panels/lines_edit.h"
 #include "ui/panels/type_form.h"
 #include "ui/window/main_window.h"
 
@@ -130,12 +131,30 @@ TEST_F(TypesPanelTest, AThreadLongerThanTheBoltIsRefusedWithWords) {
 TEST_F(TypesPanelTest, AProfileIsTypedPointByPoint) {
   open();
   click(strap());
-  type("profile", "0, 0; 1, 4 down; 2, 3 down; 3, 8 down");
-  QTest::keyClick(&editor("profile"), Qt::Key_Return);
-  EXPECT_EQ(panel().form().errorAt("profile"), QStringLiteral("point 3 goes up before the hook at the end"));
-  type("profile", "0, 0; 1, 4 down; 4, 10 down");
-  QTest::keyClick(&editor("profile"), Qt::Key_Return);
+  auto* lines = qobject_cast<LinesEdit*>(panel().form().editorOf("profile"));
+  ASSERT_NE(lines, nullptr);
+  EXPECT_EQ(lines->toPlainText().split('\n').size(), 5) << "a point a line";
+  const auto typeLines = [&](std::initializer_list<const char*> points) {
+    panel().form().ensureWidgetVisible(lines);
+    QTest::mouseClick(lines->viewport(), Qt::LeftButton);
+    lines->selectAll();
+    for (const char* point : points) {
+      QTest::keyClicks(lines, QString::fromLatin1(point));
+      if (point != *(points.end() - 1))
+        QTest::keyClick(lines, Qt::Key_Return);
+    }
+  };
+  const Job before = bench.job();
+  typeLines({"0, 0", "1, 4 down", "2, 3 down", "3, 8 down"});
+  const QString wrong = QStringLiteral("point 3 goes up before the hook at the end");
+  EXPECT_EQ(panel().form().errorAt("profile"), wrong) << "as it is typed";
+  QTest::keyClick(lines, Qt::Key_Tab);
+  EXPECT_EQ(panel().form().errorAt("profile"), wrong);
+  EXPECT_TRUE(bench.job() == before);
+  typeLines({"0, 0", "1, 4 down", "4, 10"});
+  QTest::keyClick(lines, Qt::Key_Return, Qt::ControlModifier);
   EXPECT_EQ(panel().form().errorAt("profile"), QString());
+  EXPECT_EQ(lines->toPlainText(), QStringLiteral("0, 0\n1, 4 down\n4, 10 down"));
   const std::vector<ProfilePoint> expected{{0, 0}, {1, -4}, {4, -10}};
   EXPECT_EQ(findStrapType(*bench.job().types, strap())->profile, expected);
 }

@@ -9,6 +9,7 @@
 
 #include <algorithm>
 
+#include "ui/panels/lines_edit.h"
 #include "ui/panels/look.h"
 
 namespace sillwright {
@@ -30,6 +31,25 @@ bool isWide(const Field& field) {
   static const char* keys[] = {"name", "note", "profile", "nails.rows", "nails.nail", "columns", "slot", "hardware",
                                "washer"};
   return std::any_of(std::begin(keys), std::end(keys), [&](const char* key) { return field.key == key; });
+}
+
+// A profile is typed a point a line.
+bool hasLines(const Field& field) { return field.key == "profile"; }
+QString onLines(const QString& words) { return QString(words).replace(QStringLiteral("; "), QStringLiteral("\n")); }
+QString onOneLine(const QString& words) { return words.trimmed().replace(QLatin1Char('\n'), QStringLiteral("; ")); }
+
+bool isTyped(const QWidget* editor) {
+  if (const auto* lines = qobject_cast<const LinesEdit*>(editor))
+    return lines->isModified();
+  const auto* line = qobject_cast<const QLineEdit*>(editor);
+  return line && line->isModified();
+}
+
+void setTaken(QWidget* editor) {
+  if (auto* lines = qobject_cast<LinesEdit*>(editor))
+    lines->setModified(false);
+  else if (auto* line = qobject_cast<QLineEdit*>(editor))
+    line->setModified(false);
 }
 
 QLabel* smallWords(const QString& words) {
@@ -64,8 +84,7 @@ void TypeForm::show(Id id) {
     Row& row = rows_[i];
     const bool changed = row.field.text != fields[i].text;
     row.field = fields[i];
-    const auto* line = qobject_cast<QLineEdit*>(row.editor);
-    const bool typing = line && line->isModified() && !changed;
+    const bool typing = isTyped(row.editor) && !changed;
     if (other || (!row.refused && !typing))
       fill(row);
   }
@@ -147,6 +166,15 @@ QWidget* TypeForm::makeEditor(const Field& field) {
     connect(toggle, &QCheckBox::clicked, this,
             [this, key](bool on) { send(key, on ? QStringLiteral("yes") : QStringLiteral("no")); });
     editor = toggle;
+  } else if (hasLines(field)) {
+    auto* lines = new LinesEdit;
+    connect(lines, &LinesEdit::edited, this, [this, key, lines] { look(key, onOneLine(lines->toPlainText())); });
+    connect(lines, &LinesEdit::finished, this, [this, key, lines] {
+      if (lines->isModified())
+        send(key, onOneLine(lines->toPlainText()));
+    });
+    lines->installEventFilter(this);
+    editor = lines;
   } else {
     auto* line = new QLineEdit;
     connect(line, &QLineEdit::textEdited, this, [this, key](const QString& typed) { look(key, typed); });
@@ -161,7 +189,8 @@ QWidget* TypeForm::makeEditor(const Field& field) {
   editor->setObjectName(text(field.key));
   editor->setAccessibleName(text(field.title));
   editor->setAccessibleDescription(text(field.note));
-  editor->setFixedHeight(editorHeight);
+  if (!hasLines(field))
+    editor->setFixedHeight(editorHeight);
   if (isWide(field))
     editor->setMaximumWidth(wideWidth);
   else
@@ -171,16 +200,16 @@ QWidget* TypeForm::makeEditor(const Field& field) {
 
 // A field that was not typed in leaves undo and redo to the job.
 bool TypeForm::eventFilter(QObject* watched, QEvent* event) {
-  const auto* line = qobject_cast<QLineEdit*>(watched);
-  if (line && !line->isModified() && event->type() == QEvent::ShortcutOverride) {
+  auto* editor = qobject_cast<QWidget*>(watched);
+  if (editor && !isTyped(editor) && event->type() == QEvent::ShortcutOverride) {
     const auto* key = static_cast<QKeyEvent*>(event);
     if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
       event->ignore();
       return true;
     }
   }
-  if (line && event->type() == QEvent::FocusIn)
-    ensureWidgetVisible(static_cast<QWidget*>(watched));
+  if (editor && event->type() == QEvent::FocusIn)
+    ensureWidgetVisible(editor);
   return QScrollArea::eventFilter(watched, event);
 }
 
@@ -192,6 +221,8 @@ void TypeForm::fill(Row& row) {
     choice->setCurrentIndex(choice->findText(value));
   } else if (auto* toggle = qobject_cast<QCheckBox*>(row.editor)) {
     toggle->setChecked(row.field.text == "yes");
+  } else if (auto* lines = qobject_cast<LinesEdit*>(row.editor)) {
+    lines->putText(onLines(value));
   } else if (auto* line = qobject_cast<QLineEdit*>(row.editor)) {
     if (line->text() != value)
       line->setText(value);
@@ -221,13 +252,12 @@ void TypeForm::send(const std::string& key, const QString& typed) {
   const Result<Job> changed = setListedField(bench_.session().base(), id_, key, typed.trimmed().toStdString());
   if (!changed) {
     Row& row = *rowOf(key);
-    if (qobject_cast<QLineEdit*>(row.editor) == nullptr)
+    if (!qobject_cast<QLineEdit*>(row.editor) && !qobject_cast<LinesEdit*>(row.editor))
       fill(row); // a choice goes back; what is wrong with it is said
     row.refused = true;
     return say(row, text(changed.problem().message));
   }
-  if (auto* line = qobject_cast<QLineEdit*>(rowOf(key)->editor))
-    line->setModified(false);
+  setTaken(rowOf(key)->editor);
   rowOf(key)->refused = false;
   const auto entry = findListed(bench_.job(), id_);
   bench_.session().apply(
@@ -247,8 +277,7 @@ void TypeForm::enter(const std::string& key, const QString& typed) {
 
 bool TypeForm::giveUp() {
   for (Row& row : rows_) {
-    const auto* line = qobject_cast<QLineEdit*>(row.editor);
-    if (row.editor->hasFocus() && (row.refused || (line && line->isModified()))) {
+    if (row.editor->hasFocus() && (row.refused || isTyped(row.editor))) {
       fill(row);
       return true;
     }

@@ -40,6 +40,10 @@ QComboBox QAbstractItemView { background: $field; color: $text; selection-backgr
                               selection-color: $text; border: 1px solid $edge; }
 QAbstractScrollArea { background: $panel; border: none; }
 QAbstractScrollArea > QWidget > QWidget { background: $panel; }
+QPlainTextEdit { background: $field; color: $text; border: 1px solid $edge; border-radius: 2px; padding: 0 2px;
+                 selection-background-color: $hand; selection-color: $handon; }
+QPlainTextEdit:focus { border: 2px solid $hand; padding: 0 1px; }
+QPlainTextEdit[wrong="true"] { border: 2px solid $fix; padding: 0 1px; }
 QTableWidget { gridline-color: $rule2; }
 QTableWidget::item { padding: 0 5px; border: none; }
 QTableWidget::item:selected { background: $select; color: $text; }
