@@ -51,6 +51,7 @@ QHeaderView { background: $field; }
 QHeaderView::section { background: $field; color: $text2; border: none; border-bottom: 1px solid $rule;
                        padding: 0 6px; }
 QHeaderView::section:first { padding-left: 14px; }
+QTableWidget QHeaderView::section:first { padding-left: 6px; }
 QSplitter::handle { background: $rule; }
 QTabWidget::pane { border: none; }
 QTabBar { qproperty-drawBase: 0; }
