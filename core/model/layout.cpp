@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "core/base/tolerance.h"
+#include "core/geometry/clearance.h"
 #include "core/model/lookup.h"
 #include "core/standards/bars.h"
 #include "core/standards/fasteners.h"
@@ -211,6 +212,7 @@ StrapBody strapBody(const Strap& strap, const StrapType& type, const WallLayout&
     p.z += body.joint;
     body.depthOfHook.from = std::min(body.depthOfHook.from, p.z);
   }
+  body.embeddedBox = bounds(body.embedded);
   for (const NailAt& nail : nailsOf(type.nails))
     body.nails.push_back({strap.station + nail.offset, body.joint + nail.height});
   for (std::size_t i = 0; i < layout.columns.size(); ++i)
@@ -233,8 +235,18 @@ Point3 hookStep(HookDirection direction, double by) {
   return {};
 }
 
+Box3 steelBox(const AnchorBody& body) {
+  Box3 all = bounds(body.shank);
+  for (const Capsule& part : body.foot) {
+    const Box3 box = bounds(part);
+    all = {hull(all.s, box.s), hull(all.d, box.d), hull(all.z, box.z)};
+  }
+  return all;
+}
+
 // Where the anchor bears on wood or concrete: its sill piece, and the washer lying on it.
 void addStack(AnchorBody& body, const WallLayout& layout) {
+  body.steelBox = steelBox(body);
   body.sillPiece = sillAt(layout, body.station);
   if (!body.washer)
     return;
@@ -313,7 +325,8 @@ BarBody barBody(const Bar& bar) {
   const auto size = barSize(bar.size);
   const double radius = (size ? size->diameter : bar.size / 8.0) / 2;
   const BarPlace& place = placeOf(bar);
-  return {bar.id, &bar, {place.a, place.b, radius}, bar.found.has_value()};
+  const Capsule body{place.a, place.b, radius};
+  return {bar.id, &bar, body, bar.found.has_value(), bounds(body)};
 }
 
 } // namespace

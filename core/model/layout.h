@@ -50,6 +50,7 @@ struct StrapBody {
   double joint = 0;  // height of the joint line
   Box3 plate;        // exposed part
   Ribbon embedded;   // profile in wall heights
+  Box3 embeddedBox;  // around it
   std::vector<NailBody> nails;
   Interval depthOfHook; // z range of the embedded part
   double lean = 0;      // out of plumb in an inch of height as measured, + to the right going up; 0 until somebody has
@@ -74,6 +75,7 @@ struct AnchorBody {
   double lean = 0;       // as of a strap; rods only
   Capsule shank;
   std::vector<Capsule> foot; // hook, or head and foot plate as a short stout capsule
+  Box3 steelBox;             // around shank and foot
   const WasherType* washer = nullptr;
   std::optional<Box3> washerBox; // on the sill, or on the concrete where there is none
   std::optional<std::size_t> sillPiece; // index of the piece it goes through
@@ -84,6 +86,7 @@ struct BarBody {
   const Bar* bar = nullptr;
   Capsule body;
   bool found = false;
+  Box3 box; // around the body
 };
 
 struct WallLayout {

@@ -14,15 +14,6 @@ namespace {
 
 using Field = Correction::Field;
 
-Box3 hullOf(const AnchorBody& anchor) {
-  Box3 all = bounds(anchor.shank);
-  for (const Capsule& part : anchor.foot) {
-    const Box3 box = bounds(part);
-    all = {hull(all.s, box.s), hull(all.d, box.d), hull(all.z, box.z)};
-  }
-  return all;
-}
-
 struct Nearest {
   double distance = 1e9;
   Box3 own;
@@ -42,16 +33,10 @@ Nearest nearestPart(const AnchorBody& anchor, std::span<const Part> obstacle, do
   return nearest;
 }
 
-template <class Part> bool farFrom(const AnchorBody& anchor, std::span<const Part> obstacle, double distance) {
-  return std::all_of(obstacle.begin(), obstacle.end(), [&](const Part& part) {
-    return gap(bounds(part).s, around(anchor.station, 0)) > distance;
-  });
-}
-
 template <class Part>
 void checkClear(const WallLayout& layout, RuleId rule, double target, const AnchorBody& anchor,
-                std::span<const Part> obstacle, Id other, Drafts& drafts) {
-  if (farFrom(anchor, obstacle, target + 12))
+                std::span<const Part> obstacle, const Box3& around, Id other, Drafts& drafts) {
+  if (apart(anchor.steelBox, around, target))
     return;
   const Nearest nearest = nearestPart(anchor, obstacle);
   const bool fix = touching(nearest.distance);
@@ -148,7 +133,7 @@ void checkOpening(const WallLayout& layout, RuleId rule, const AnchorBody& ancho
 
 void checkCover(const WallLayout& layout, RuleId rule, const AnchorBody& anchor, Drafts& drafts) {
   const int number = static_cast<int>(std::lround(anchor.diameter * 8)); // a bar of the same thickness
-  Box3 steel = hullOf(anchor);
+  Box3 steel = anchor.steelBox;
   steel.z.to = std::min(steel.z.to, anchor.pour);
   for (const Cover& cover : coversOf(layout, steel, anchor.diameter / 2)) {
     const double limit = requiredCover(cover.earth ? Exposure::CastAgainstEarth : Exposure::ExposedOrGround, number);
@@ -164,19 +149,22 @@ void checkCover(const WallLayout& layout, RuleId rule, const AnchorBody& anchor,
   }
 }
 
-void checkClearOf(const WallLayout& layout, RuleId rule, double target, const AnchorBody& anchor, const Capsule& bar,
-                  Id other, Drafts& drafts) {
-  checkClear(layout, rule, target, anchor, std::span(&bar, 1), other, drafts);
+void checkClearOf(const WallLayout& layout, RuleId rule, double target, const AnchorBody& anchor, const BarBody& bar,
+                  Drafts& drafts) {
+  checkClear(layout, rule, target, anchor, std::span(&bar.body, 1), bar.box, bar.id, drafts);
 }
 
-void checkClearOf(const WallLayout& layout, RuleId rule, double target, const AnchorBody& anchor, const Ribbon& strap,
-                  Id other, Drafts& drafts) {
-  checkClear(layout, rule, target, anchor, std::span(&strap, 1), other, drafts);
+void checkClearOf(const WallLayout& layout, RuleId rule, double target, const AnchorBody& anchor, const StrapBody& strap,
+                  Drafts& drafts) {
+  checkClear(layout, rule, target, anchor, std::span(&strap.embedded, 1), strap.embeddedBox, strap.id, drafts);
 }
 
 void checkClearOf(const WallLayout& layout, RuleId rule, double target, const AnchorBody& anchor,
-                  const std::vector<Capsule>& parts, Id other, Drafts& drafts) {
-  checkClear(layout, rule, target, anchor, std::span<const Capsule>(parts), other, drafts);
+                  const AnchorBody& other, Drafts& drafts) {
+  if (apart(anchor.steelBox, other.steelBox, target))
+    return;
+  const std::vector<Capsule> parts = partsOf(other);
+  checkClear(layout, rule, target, anchor, std::span<const Capsule>(parts), other.steelBox, other.id, drafts);
 }
 
 } // namespace sillwright

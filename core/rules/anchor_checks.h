@@ -33,11 +33,11 @@ void checkEmbed(const WallLayout& layout, RuleId rule, double least, const Ancho
 void checkOpening(const WallLayout& layout, RuleId rule, const AnchorBody& anchor, Drafts& drafts);
 // ACI 318-19 Table 20.5.1.3.1, as over a bar of the same thickness.
 void checkCover(const WallLayout& layout, RuleId rule, const AnchorBody& anchor, Drafts& drafts);
-void checkClearOf(const WallLayout& layout, RuleId rule, double target, const AnchorBody& anchor, const Capsule& bar,
-                  Id other, Drafts& drafts);
-void checkClearOf(const WallLayout& layout, RuleId rule, double target, const AnchorBody& anchor, const Ribbon& strap,
-                  Id other, Drafts& drafts);
+void checkClearOf(const WallLayout& layout, RuleId rule, double target, const AnchorBody& anchor, const BarBody& bar,
+                  Drafts& drafts);
+void checkClearOf(const WallLayout& layout, RuleId rule, double target, const AnchorBody& anchor, const StrapBody& strap,
+                  Drafts& drafts);
 void checkClearOf(const WallLayout& layout, RuleId rule, double target, const AnchorBody& anchor,
-                  const std::vector<Capsule>& parts, Id other, Drafts& drafts);
+                  const AnchorBody& other, Drafts& drafts);
 
 } // namespace sillwright

@@ -41,12 +41,12 @@ Draft& addMoves(Draft& draft, const BarBody& mover, const BarBody& other, double
 void checkPair(const WallLayout& layout, double least, const BarBody& mover, const BarBody& other, Drafts& drafts) {
   const double limit = std::max({least, 2 * mover.body.radius, 2 * other.body.radius});
   if (mover.bar->run != other.bar->run || lapped(mover, other) ||
-      gap(bounds(mover.body).s, bounds(other.body).s) > limit || gap(bounds(mover.body).z, bounds(other.body).z) > limit)
+      apart(mover.box, other.box, limit))
     return;
   const double clear = clearance(mover.body, other.body).distance;
   if (!under(clear, limit))
     return;
-  const Box3 region = between(bounds(mover.body), bounds(other.body));
+  const Box3 region = between(mover.box, other.box);
   addMoves(report(drafts, layout, RuleId::BarClear, Level::Watch, {mover.id, other.id}, {clear, limit, region}), mover,
            other, limit);
 }
@@ -95,11 +95,11 @@ void checkBarClear(const WallLayout& layout, const ResolvedLimits& limits, Draft
     bars.push_back(&bar);
   // Upright bars from left to right: only neighbours within reach are compared.
   std::stable_sort(bars.begin(), bars.end(),
-                   [](const BarBody* a, const BarBody* b) { return bounds(a->body).s.from < bounds(b->body).s.from; });
+                   [](const BarBody* a, const BarBody* b) { return a->box.s.from < b->box.s.from; });
   constexpr double reach = 2; // in, more than any limit between axes
   for (std::size_t i = 0; i < bars.size(); ++i)
     for (std::size_t k = i + 1; k < bars.size(); ++k) {
-      if (bounds(bars[k]->body).s.from > bounds(bars[i]->body).s.to + reach)
+      if (bars[k]->box.s.from > bars[i]->box.s.to + reach)
         break;
       const bool firstMoves = bars[k]->id < bars[i]->id;
       checkPair(layout, limits[LimitKey::BarClear], *bars[firstMoves ? i : k], *bars[firstMoves ? k : i], drafts);

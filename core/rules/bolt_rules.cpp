@@ -68,7 +68,7 @@ void checkBoltSteel(const WallLayout& layout, const ResolvedLimits& limits, Draf
   for (const AnchorBody& bolt : layout.anchors)
     if (!bolt.isRod)
       for (const BarBody& bar : layout.bars)
-        checkClearOf(layout, RuleId::BoltSteel, limits[LimitKey::BoltSteelTarget], bolt, bar.body, bar.id, drafts);
+        checkClearOf(layout, RuleId::BoltSteel, limits[LimitKey::BoltSteelTarget], bolt, bar, drafts);
 }
 
 void checkBoltStrap(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
@@ -78,10 +78,10 @@ void checkBoltStrap(const WallLayout& layout, const ResolvedLimits& limits, Draf
       continue;
     for (const StrapBody& strap : layout.straps)
       if (strap.embedded.profile.size() > 1)
-        checkClearOf(layout, RuleId::BoltStrap, target, bolt, strap.embedded, strap.id, drafts);
+        checkClearOf(layout, RuleId::BoltStrap, target, bolt, strap, drafts);
     for (const AnchorBody& rod : layout.anchors)
       if (rod.isRod)
-        checkClearOf(layout, RuleId::BoltStrap, target, bolt, partsOf(rod), rod.id, drafts);
+        checkClearOf(layout, RuleId::BoltStrap, target, bolt, rod, drafts);
   }
 }
 

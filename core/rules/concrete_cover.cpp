@@ -31,6 +31,7 @@ public:
   Covers(const WallLayout& layout, const Box3& steel, double round) : layout_(layout), steel_(steel), round_(round) {}
 
   std::vector<Cover> all() {
+    found_.reserve(12);
     sides({layout_.stemBottom, noEnd}, layout_.across, false);
     if (!layout_.footingAcross.empty()) { // footings are cast against earth
       sides({-noEnd, layout_.stemBottom}, layout_.footingAcross, true);

@@ -69,6 +69,10 @@ double planGap(const Box3& a, const Box3& b) {
   return std::max(along, across);
 }
 
+bool apart(const Box3& a, const Box3& b, double by) {
+  return over(std::max({gap(a.s, b.s), gap(a.d, b.d), gap(a.z, b.z)}), std::max(by, tolerance::same));
+}
+
 bool belowFoot(const WallLayout& layout, const AnchorBody& bolt, const Box3& wood) {
   const double bearing = bolt.sillPiece ? layout.sills[*bolt.sillPiece].box.z.to : bolt.pour;
   const double washer = bolt.washerBox ? bolt.washerBox->z.to : bearing;

@@ -47,6 +47,8 @@ double ownOr(const ResolvedLimits& limits, LimitKey key, double ofType);
 Box3 between(const Box3& a, const Box3& b);
 // Clear distance of two boxes seen in plan; negative where they overlap, by the shorter way out.
 double planGap(const Box3& a, const Box3& b);
+// Nothing in one box comes as near to anything in the other.
+bool apart(const Box3& a, const Box3& b, double by);
 // A bolt with its washer and nut comes no higher than the foot of the wood: it stands on the low side of a step.
 bool belowFoot(const WallLayout& layout, const AnchorBody& bolt, const Box3& wood);
 Box3 overlapOf(const Box3& a, const Box3& b);

@@ -79,7 +79,7 @@ void checkRodThread(const WallLayout& layout, const ResolvedLimits& limits, Draf
 void checkRodSteel(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
   forEachRod(layout, [&](const AnchorBody& rod) {
     for (const BarBody& bar : layout.bars)
-      checkClearOf(layout, RuleId::RodSteel, limits[LimitKey::RodSteelTarget], rod, bar.body, bar.id, drafts);
+      checkClearOf(layout, RuleId::RodSteel, limits[LimitKey::RodSteelTarget], rod, bar, drafts);
   });
 }
 

@@ -1,15 +1,10 @@
 #include "core/rules/rule_book.h"
 
 #include <algorithm>
-#include <array>
-#include <cmath>
-#include <memory>
 #include <tuple>
 
-#include "core/base/tolerance.h"
-#include "core/model/lookup.h"
-#include "core/rules/correction.h"
 #include "core/rules/measure.h"
+#include "core/rules/proof.h"
 #include "core/rules/subjects.h"
 #include "core/standards/bars.h"
 #include "core/standards/bolt_value.h"
@@ -199,97 +194,6 @@ const std::vector<RuleRow>& table() {
 auto orderOf(const Finding& f) {
   return std::tuple(f.level, f.region.s.from, f.rule, f.region.s.to, f.pieces, f.variant, f.region.d.from,
                     f.region.z.from, f.measured);
-}
-
-Level atMost(Level level, RuleCounts counts) {
-  const Level most = counts == RuleCounts::Ask ? Level::Ask : Level::Watch;
-  return std::max(level, most);
-}
-
-Drafts draftsOf(const WallLayout& layout, const ResolvedLimits& limits) {
-  Drafts drafts;
-  for (const RuleRow& row : table()) {
-    const auto& counts = limits.counts[static_cast<std::size_t>(row.id)];
-    if (counts == RuleCounts::None)
-      continue;
-    const std::size_t first = drafts.size();
-    row.check(layout, limits, drafts);
-    for (std::size_t i = first; counts && i < drafts.size(); ++i)
-      drafts[i].finding.level = atMost(drafts[i].finding.level, *counts);
-  }
-  return drafts;
-}
-
-bool sameMatter(const Finding& a, const Finding& b) {
-  return a.rule == b.rule && a.variant == b.variant && a.pieces == b.pieces;
-}
-
-bool asBad(const Finding& a, const Finding& b) {
-  return a.level <= b.level;
-}
-
-// Farther past its limit than it was, at the same level.
-bool worsened(const Finding& old, const Finding& now) {
-  if (old.level != now.level || now.wanted == Wanted::None)
-    return false;
-  const double by = now.wanted == Wanted::AtLeast ? old.measured - now.measured : now.measured - old.measured;
-  return by > tolerance::same;
-}
-
-// Getting worse there undoes the cure: the same rule on another side, or more nails off their wood.
-bool countsAgainst(const Finding& cured, const Finding& other) {
-  return other.rule == cured.rule || other.rule == RuleId::StrapColumn;
-}
-
-// Cured: gone or milder, nothing as bad has come, and nothing that counts against it is further off.
-bool cures(const Finding& finding, const Drafts& before, const Drafts& after) {
-  return std::none_of(after.begin(), after.end(), [&](const Draft& now) {
-    if (!asBad(now.finding, finding))
-      return false;
-    return sameMatter(now.finding, finding) || std::none_of(before.begin(), before.end(), [&](const Draft& old) {
-             return sameMatter(old.finding, now.finding) && asBad(old.finding, now.finding) &&
-                    !(countsAgainst(finding, now.finding) && worsened(old.finding, now.finding));
-           });
-  });
-}
-
-constexpr double farthest = 48; // in; more is no correction but another layout
-
-Drafts draftsAfter(const WallLayout& layout, const ResolvedLimits& limits, const Correction& correction) {
-  const auto wall = std::make_shared<const WallLine>(corrected(*layout.wall, correction));
-  return draftsOf(layOut(wall, layout.types, layout.limits, layout.marks, layout.place), limits);
-}
-
-bool proved(const WallLayout& layout, const ResolvedLimits& limits, const Drafts& before, const Finding& finding,
-            const Correction& correction) {
-  using Field = Correction::Field;
-  const bool byAmount = correction.field != Field::Hook && correction.field != Field::Washer;
-  if (correction.by == 0 && byAmount)
-    return false;
-  if (std::abs(correction.by) > farthest)
-    return false;
-  return cures(finding, before, draftsAfter(layout, limits, correction));
-}
-
-// Where a move ends on the next obstacle: on past that, and past the one after it, the same way.
-std::optional<Correction> movedOn(const WallLayout& layout, const ResolvedLimits& limits, const Drafts& before,
-                                  const Finding& finding, Correction move) {
-  constexpr int obstacles = 3;
-  for (int i = 0; i < obstacles && std::abs(move.by) <= farthest; ++i) {
-    const Drafts after = draftsAfter(layout, limits, move);
-    if (i > 0 && cures(finding, before, after))
-      return move;
-    double on = 0;
-    for (const Draft& draft : after)
-      for (const Correction& next : draft.corrections)
-        if (draft.finding.level == Level::Fix && next.piece == move.piece && next.field == move.field &&
-            next.by * move.by > 0 && (on == 0 || std::abs(next.by) < std::abs(on)))
-          on = next.by;
-    if (on == 0)
-      return std::nullopt;
-    move.by += on;
-  }
-  return std::nullopt;
 }
 
 // Of several moves of one field the first will do; another washer is a way of its own.

@@ -32,12 +32,8 @@ Box3 regionBetween(const Ribbon& plate, const Capsule& bar, double within, const
   return region;
 }
 
-bool farApart(const StrapBody& strap, const BarBody& bar, double target) {
-  return gap(strap.plate.s, grown(betweenValues(bar.body.a.s, bar.body.b.s), bar.body.radius)) > target;
-}
-
 void checkSteel(const WallLayout& layout, double target, const StrapBody& strap, const BarBody& bar, Drafts& drafts) {
-  if (farApart(strap, bar, target))
+  if (apart(strap.embeddedBox, bar.box, target))
     return;
   const Clearance nearest = clearance(bar.body, strap.embedded);
   const bool fix = touching(nearest.distance);
@@ -67,7 +63,7 @@ void checkStrapDepth(const WallLayout& layout, const ResolvedLimits& limits, Dra
   for (const StrapBody& strap : layout.straps) {
     if (strap.embedded.profile.empty())
       continue;
-    const Box3 box = bounds(strap.embedded);
+    const Box3& box = strap.embeddedBox;
     const double bottom = bottomUnder(layout, box);
     const double cover = box.z.from - bottom;
     const bool fix = touching(cover);

@@ -32,7 +32,7 @@ bool counts(const ConcreteFace& face, Side side, const StrapBody& strap) {
 }
 
 Edge nearestEdge(const WallLayout& layout, const StrapBody& strap, Side side) {
-  const Box3 body = bounds(strap.embedded);
+  const Box3& body = strap.embeddedBox;
   Edge nearest;
   for (const ConcreteFace& face : layout.faces) {
     if (!counts(face, side, strap))
@@ -56,7 +56,7 @@ void checkEdge(const WallLayout& layout, const ResolvedLimits& limits, const Str
     return;
   const double limit = fix ? least : target;
   const double plateEdge = strap.strap->station + signOf(side) * strap.type->plateWidth / 2;
-  const Box3 body = bounds(strap.embedded);
+  const Box3& body = strap.embeddedBox;
   const Box3 region{betweenValues(plateEdge, stationToward(*edge.face, body)), body.d,
                     overlap(edge.face->z, strap.depthOfHook)};
   const auto variant = static_cast<std::uint8_t>((side == Side::Right ? 1 : 0) + 2 * static_cast<int>(edge.face->kind));

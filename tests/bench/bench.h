@@ -16,6 +16,14 @@ struct Measure {
 // Median seconds of one call, over `rounds` timings of as many calls as make a timing long enough to trust.
 double secondsPerCall(const std::function<void()>& call, int rounds = 7);
 
+// How long one call takes against another, both timed in turn over `rounds` rounds: least time against least time, and
+// the median of the rounds' own ratios.
+struct Ratio {
+  double ofLeast = 0;
+  double median = 0;
+};
+Ratio secondsAgainst(const std::function<void()>& call, const std::function<void()>& against, int rounds = 15);
+
 struct Bench {
   std::string name;
   std::string about;
@@ -26,6 +34,7 @@ const std::vector<Bench>& benches();
 std::vector<Measure> drag(int& argc, char** argv);
 std::vector<Measure> recheck(int& argc, char** argv);
 std::vector<Measure> load(int& argc, char** argv);
+std::vector<Measure> rules(int& argc, char** argv);
 std::vector<Measure> start(int& argc, char** argv);
 
 } // namespace sillwright::bench

@@ -8,28 +8,58 @@
 
 namespace sillwright::bench {
 
-double secondsPerCall(const std::function<void()>& call, int rounds) {
+namespace {
+
+double timed(const std::function<void()>& call, int calls) {
   using Clock = std::chrono::steady_clock;
-  const auto timed = [&](int calls) {
-    const auto from = Clock::now();
-    for (int i = 0; i < calls; ++i)
-      call();
-    return std::chrono::duration<double>(Clock::now() - from).count();
-  };
+  const auto from = Clock::now();
+  for (int i = 0; i < calls; ++i)
+    call();
+  return std::chrono::duration<double>(Clock::now() - from).count();
+}
+
+int callsWorthTiming(const std::function<void()>& call) {
   int calls = 1;
-  while (timed(calls) < 0.02 && calls < 1'000'000)
+  while (timed(call, calls) < 0.02 && calls < 1'000'000)
     calls *= 2;
+  return calls;
+}
+
+double medianOf(std::vector<double> values) {
+  const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
+  std::nth_element(values.begin(), middle, values.end());
+  return *middle;
+}
+
+} // namespace
+
+double secondsPerCall(const std::function<void()>& call, int rounds) {
+  const int calls = callsWorthTiming(call);
   std::vector<double> times;
   for (int i = 0; i < rounds; ++i)
-    times.push_back(timed(calls) / calls);
-  std::nth_element(times.begin(), times.begin() + rounds / 2, times.end());
-  return times[static_cast<std::size_t>(rounds / 2)];
+    times.push_back(timed(call, calls) / calls);
+  return medianOf(times);
+}
+
+Ratio secondsAgainst(const std::function<void()>& call, const std::function<void()>& against, int rounds) {
+  const int calls = callsWorthTiming(call), others = callsWorthTiming(against);
+  double least = 1e9, leastOther = 1e9;
+  std::vector<double> ratios;
+  for (int i = 0; i < rounds; ++i) {
+    const double one = timed(call, calls) / calls, other = timed(against, others) / others;
+    least = std::min(least, one);
+    leastOther = std::min(leastOther, other);
+    ratios.push_back(one / other);
+  }
+  return {least / leastOther, medianOf(ratios)};
 }
 
 const std::vector<Bench>& benches() {
   static const std::vector<Bench> table{
       {"drag", "a drag frame (edit, check, drawing, paint) in jobs of 100, 10,000 and 100,000 pieces", drag},
       {"recheck", "checking again after one move, at the same sizes", recheck},
+      {"rules", "a full check of 10,000 pieces against all distances to neighbours alone; re-checks in 100 and 100,000",
+       rules},
       {"load", "reading a job file against parsing its JSON alone", load},
       {"start", "start to first paint against an empty main window", start}};
   return table;

@@ -1,0 +1,143 @@
+#include "core/rules/proof.h"
+
+#include <algorithm>
+#include <cmath>
+#include <memory>
+
+#include "core/base/tolerance.h"
+#include "core/rules/correction.h"
+#include "core/rules/rule_book.h"
+
+namespace sillwright {
+
+namespace {
+
+Level atMost(Level level, RuleCounts counts) {
+  const Level most = counts == RuleCounts::Ask ? Level::Ask : Level::Watch;
+  return std::max(level, most);
+}
+
+void addDrafts(const RuleRow& row, const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
+  const auto& counts = limits.counts[static_cast<std::size_t>(row.id)];
+  if (counts == RuleCounts::None)
+    return;
+  const std::size_t first = drafts.size();
+  row.check(layout, limits, drafts);
+  for (std::size_t i = first; counts && i < drafts.size(); ++i)
+    drafts[i].finding.level = atMost(drafts[i].finding.level, *counts);
+}
+
+bool sameMatter(const Finding& a, const Finding& b) {
+  return a.rule == b.rule && a.variant == b.variant && a.pieces == b.pieces;
+}
+
+bool asBad(const Finding& a, const Finding& b) {
+  return a.level <= b.level;
+}
+
+// Farther past its limit than it was, at the same level.
+bool worsened(const Finding& old, const Finding& now) {
+  if (old.level != now.level || now.wanted == Wanted::None)
+    return false;
+  const double by = now.wanted == Wanted::AtLeast ? old.measured - now.measured : now.measured - old.measured;
+  return by > tolerance::same;
+}
+
+// Getting worse there undoes the cure: the same rule on another side, or more nails off their wood.
+bool countsAgainst(const Finding& cured, const Finding& other) {
+  return other.rule == cured.rule || other.rule == RuleId::StrapColumn;
+}
+
+// Cured: gone or milder, nothing as bad has come, and nothing that counts against it is further off.
+bool cures(const Finding& finding, const Drafts& before, const Drafts& after) {
+  return std::none_of(after.begin(), after.end(), [&](const Draft& now) {
+    if (!asBad(now.finding, finding))
+      return false;
+    return sameMatter(now.finding, finding) || std::none_of(before.begin(), before.end(), [&](const Draft& old) {
+             return sameMatter(old.finding, now.finding) && asBad(old.finding, now.finding) &&
+                    !(countsAgainst(finding, now.finding) && worsened(old.finding, now.finding));
+           });
+  });
+}
+
+PieceKind kindOf(const WallLine& wall, Id piece) {
+  std::size_t kind = 0, found = 0;
+  forEachList(wall, [&](const auto& list) {
+    if (findIn(list, piece))
+      found = kind;
+    ++kind;
+  });
+  return static_cast<PieceKind>(found);
+}
+
+constexpr double farthest = 48; // in; more is no correction but another layout
+
+// A rule that is not asked again says what it said before: that never speaks against a correction, nor does it move the
+// piece.
+Drafts draftsAfter(const WallLayout& layout, const ResolvedLimits& limits, const Finding& finding,
+                   const Correction& correction) {
+  const auto wall = std::make_shared<const WallLine>(corrected(*layout.wall, correction));
+  const WallLayout after = layOut(wall, layout.types, layout.limits, layout.marks, layout.place);
+  const PieceKind moved = kindOf(*wall, correction.piece);
+  Drafts drafts;
+  for (const RuleRow& row : ruleBook())
+    if (row.id == finding.rule || mayChange(row, moved))
+      addDrafts(row, after, limits, drafts);
+  return drafts;
+}
+
+} // namespace
+
+Drafts draftsOf(const WallLayout& layout, const ResolvedLimits& limits) {
+  Drafts drafts;
+  for (const RuleRow& row : ruleBook())
+    addDrafts(row, layout, limits, drafts);
+  return drafts;
+}
+
+bool mayChange(const RuleRow& row, PieceKind moved) {
+  switch (moved) {
+  case PieceKind::Strap:
+    return row.subject == "strap" || row.subject == "panel" || row.id == RuleId::BoltStrap;
+  case PieceKind::Bolt:
+    return row.subject == "bolt" || row.subject == "washer";
+  case PieceKind::Bar:
+    return row.subject == "bar" || row.id == RuleId::StrapSteel || row.id == RuleId::BoltSteel ||
+           row.id == RuleId::RodSteel;
+  default:
+    return true;
+  }
+}
+
+bool proved(const WallLayout& layout, const ResolvedLimits& limits, const Drafts& before, const Finding& finding,
+            const Correction& correction) {
+  using Field = Correction::Field;
+  const bool byAmount = correction.field != Field::Hook && correction.field != Field::Washer;
+  if (correction.by == 0 && byAmount)
+    return false;
+  if (std::abs(correction.by) > farthest)
+    return false;
+  return cures(finding, before, draftsAfter(layout, limits, finding, correction));
+}
+
+std::optional<Correction> movedOn(const WallLayout& layout, const ResolvedLimits& limits, const Drafts& before,
+                                  const Finding& finding, Correction move) {
+  constexpr int obstacles = 3;
+  for (int i = 0; i < obstacles && std::abs(move.by) <= farthest; ++i) {
+    const Drafts after = draftsAfter(layout, limits, finding, move);
+    if (i > 0 && cures(finding, before, after))
+      return move;
+    double on = 0;
+    for (const Draft& draft : after)
+      for (const Correction& next : draft.corrections)
+        if (draft.finding.level == Level::Fix && next.piece == move.piece && next.field == move.field &&
+            next.by * move.by > 0 && (on == 0 || std::abs(next.by) < std::abs(on)))
+          on = next.by;
+    if (on == 0)
+      return std::nullopt;
+    move.by += on;
+  }
+  return std::nullopt;
+}
+
+} // namespace sillwright
