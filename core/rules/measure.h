@@ -45,7 +45,8 @@ double ownOr(const ResolvedLimits& limits, LimitKey key, double ofType);
 
 // The space between two boxes: along each axis their overlap where they overlap, else the gap.
 Box3 between(const Box3& a, const Box3& b);
-// Clear distance of two boxes seen in plan; negative where they overlap, by the shorter way out.
+// Clear distance of two boxes seen in plan; negative where they overlap, by the shorter side of what they
+// have in common.
 double planGap(const Box3& a, const Box3& b);
 // Nothing in one box comes as near to anything in the other.
 bool apart(const Box3& a, const Box3& b, double by);

@@ -80,8 +80,12 @@ void checkCorner(const WallLayout& layout, double limit, Side end, Drafts& draft
   Draft& draft = report(drafts, layout, RuleId::SillCorner, Level::Fix, {piece->sill},
                         {std::abs(amiss->apart), limit, {s, piece->box.d, piece->box.z}, Wanted::AtMost, Unit::Inch,
                          static_cast<std::uint8_t>((end == Side::Right ? 1 : 0) + (amiss->apart > 0 ? 2 : 0))});
-  draft.corrections.push_back(end == Side::Left ? move(piece->sill, Field::LeftEnd, piece->box.s.from, -amiss->apart)
-                                                : move(piece->sill, Field::RightEnd, piece->box.s.to, amiss->apart));
+  const Correction way = end == Side::Left ? move(piece->sill, Field::LeftEnd, piece->box.s.from, -amiss->apart)
+                                           : move(piece->sill, Field::RightEnd, piece->box.s.to, amiss->apart);
+  // Where the neighbour's sill is amiss too, this one alone does not cure the corner.
+  const double moved = end == Side::Left ? start + way.by : start - way.by;
+  if (!amissAt(meetingAt(*piece, *other, moved), *piece, *other, limit))
+    draft.corrections.push_back(way);
 }
 
 // Where a piece lies on nothing: along it, the part over a lower pour line.
