@@ -238,7 +238,7 @@ void drawRod(Pen& pen, const RodType& type) {
 void drawWasher(Pen& pen, const WasherType& type) {
   const Bounds& box = pen.box;
   constexpr double edgeView = 56;
-  pen.scale = fitting(box, type.along, type.across + type.thickness, 2 * sideRoom, topRoom + edgeView + footRoom);
+  pen.scale = fitting(box, type.along, type.across + type.thickness, 2 * sideRoom + 24, topRoom + edgeView + footRoom);
   pen.origin = {(box.x0 + box.x1) / 2, box.y0 + topRoom + 8 + type.across / 2 * pen.scale};
   const double x0 = pen.x(-type.along / 2), x1 = pen.x(type.along / 2);
   const double y0 = pen.y(type.across / 2), y1 = pen.y(-type.across / 2);
