@@ -20,6 +20,8 @@ struct Nearest {
   Box3 obstacle;
 };
 
+Interval shifted(Interval a, double by) { return {a.from + by, a.to + by}; }
+
 template <class Part>
 Nearest nearestPart(const AnchorBody& anchor, std::span<const Part> obstacle, double along = 0, double in = 0) {
   Nearest nearest;
@@ -45,14 +47,20 @@ void checkClear(const WallLayout& layout, RuleId rule, double target, const Anch
   const Box3 region = between(nearest.own, nearest.obstacle);
   Draft& draft = report(drafts, layout, rule, fix ? Level::Fix : Level::Watch, {anchor.id, other},
                         {nearest.distance, fix ? 0 : target, region});
-  const auto offer = [&](Field field, double value, auto&& clear) {
-    for (const double want : {target, 2 * tolerance::same})
-      if (fix || want == target)
-        for (const double by : movesUntilClear(value, want, clear))
-          draft.corrections.push_back({field, anchor.id, by});
+  const auto offer = [&](Field field, double value, double along, double in) {
+    for (const double want : {target, 2 * tolerance::same}) {
+      if (!fix && want != target)
+        continue;
+      const auto clear = [&](double by) { // from box to box where that is enough
+        const Box3 moved{shifted(anchor.steelBox.s, by * along), shifted(anchor.steelBox.d, by * in), anchor.steelBox.z};
+        return apart(moved, around, want) ? want : nearestPart(anchor, obstacle, by * along, by * in).distance;
+      };
+      for (const double by : movesUntilClear(value, want, clear))
+        draft.corrections.push_back({field, anchor.id, by});
+    }
   };
-  offer(Field::Station, anchor.station, [&](double by) { return nearestPart(anchor, obstacle, by).distance; });
-  offer(Field::Depth, anchor.depth, [&](double by) { return nearestPart(anchor, obstacle, 0, by).distance; });
+  offer(Field::Station, anchor.station, 1, 0);
+  offer(Field::Depth, anchor.depth, 0, 1);
 }
 
 double valueOf(const AnchorBody& anchor, Field field) {

@@ -72,17 +72,36 @@ PieceKind kindOf(const WallLine& wall, Id piece) {
 
 constexpr double farthest = 48; // in; more is no correction but another layout
 
-// A rule that is not asked again says what it said before: that never speaks against a correction, nor does it move the
-// piece.
+// The wall after a correction, and the rules to ask about it. One that is not asked again says what it said before: that
+// never speaks against a correction, nor does it move the piece.
+class After {
+public:
+  After(const WallLayout& layout, const Finding& finding, const Correction& correction)
+      : wall_(std::make_shared<const WallLine>(corrected(*layout.wall, correction))),
+        layout_(layOut(wall_, layout.types, layout.limits, layout.marks, layout.place)), rule_(finding.rule),
+        moved_(kindOf(*wall_, correction.piece)) {}
+
+  Drafts draftsOf(const RuleRow& row, const ResolvedLimits& limits) const {
+    Drafts drafts;
+    if (row.id == rule_ || mayChange(row, moved_))
+      addDrafts(row, layout_, limits, drafts);
+    return drafts;
+  }
+
+private:
+  std::shared_ptr<const WallLine> wall_;
+  WallLayout layout_;
+  RuleId rule_;
+  PieceKind moved_;
+};
+
 Drafts draftsAfter(const WallLayout& layout, const ResolvedLimits& limits, const Finding& finding,
                    const Correction& correction) {
-  const auto wall = std::make_shared<const WallLine>(corrected(*layout.wall, correction));
-  const WallLayout after = layOut(wall, layout.types, layout.limits, layout.marks, layout.place);
-  const PieceKind moved = kindOf(*wall, correction.piece);
+  const After after(layout, finding, correction);
   Drafts drafts;
   for (const RuleRow& row : ruleBook())
-    if (row.id == finding.rule || mayChange(row, moved))
-      addDrafts(row, after, limits, drafts);
+    for (Draft& draft : after.draftsOf(row, limits))
+      drafts.push_back(std::move(draft));
   return drafts;
 }
 
@@ -101,6 +120,8 @@ bool mayChange(const RuleRow& row, PieceKind moved) {
     return row.subject == "strap" || row.subject == "panel" || row.id == RuleId::BoltStrap;
   case PieceKind::Bolt:
     return row.subject == "bolt" || row.subject == "washer";
+  case PieceKind::Rod:
+    return row.subject == "rod" || row.subject == "panel" || row.id == RuleId::BoltStrap || row.id == RuleId::BoltGap;
   case PieceKind::Bar:
     return row.subject == "bar" || row.id == RuleId::StrapSteel || row.id == RuleId::BoltSteel ||
            row.id == RuleId::RodSteel;
@@ -117,7 +138,11 @@ bool proved(const WallLayout& layout, const ResolvedLimits& limits, const Drafts
     return false;
   if (std::abs(correction.by) > farthest)
     return false;
-  return cures(finding, before, draftsAfter(layout, limits, finding, correction));
+  const After after(layout, finding, correction);
+  return cures(finding, before, after.draftsOf(rule(finding.rule), limits)) && // the likeliest to object
+         std::all_of(ruleBook().begin(), ruleBook().end(), [&](const RuleRow& row) {
+           return row.id == finding.rule || cures(finding, before, after.draftsOf(row, limits));
+         });
 }
 
 std::optional<Correction> movedOn(const WallLayout& layout, const ResolvedLimits& limits, const Drafts& before,

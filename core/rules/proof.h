@@ -16,7 +16,7 @@ struct RuleRow;
 Drafts draftsOf(const WallLayout& layout, const ResolvedLimits& limits);
 
 // Whether a rule may say something else after one piece of that kind has moved. Nothing else in a wall stands on a
-// strap, a bolt or a bar, so most rules need not be asked again.
+// strap, a bolt, a rod or a bar, so most rules need not be asked again.
 bool mayChange(const RuleRow& row, PieceKind moved);
 
 // Done to a copy of the wall, the correction cures the finding and brings nothing as bad or worse; `before` is all that

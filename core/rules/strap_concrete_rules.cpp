@@ -79,7 +79,10 @@ void checkStrapDepth(const WallLayout& layout, const ResolvedLimits& limits, Dra
 }
 
 void checkStrapBack(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
+  const double target = limits[LimitKey::StrapBackTarget];
   for (const StrapBody& strap : layout.straps) {
+    if (over(layout.across.to - strap.embeddedBox.d.to, std::max(target, tolerance::same)))
+      continue; // a neighbour's concrete can only add to that
     // Below the top of the footing the concrete goes on behind the stem.
     const Interval stem{layout.stemBottom, strap.joint};
     const auto part = partWithin(strap.embedded, {-farthest, farthest}, stem);
@@ -87,7 +90,6 @@ void checkStrapBack(const WallLayout& layout, const ResolvedLimits& limits, Draf
       continue;
     const Cover back = sideCover(layout, {*part}, part->z, layout.across, CoverFace::Inside, false);
     const bool fix = touching(back.measured);
-    const double target = limits[LimitKey::StrapBackTarget];
     if (!fix && !under(back.measured, target))
       continue;
     const double within = fix ? asGoodAsOne : target;
