@@ -143,8 +143,10 @@ void checkCover(const WallLayout& layout, RuleId rule, const AnchorBody& anchor,
   const int number = static_cast<int>(std::lround(anchor.diameter * 8)); // a bar of the same thickness
   Box3 steel = anchor.steelBox;
   steel.z.to = std::min(steel.z.to, anchor.pour);
-  for (const Cover& cover : coversOf(layout, steel, anchor.diameter / 2)) {
-    const double limit = requiredCover(cover.earth ? Exposure::CastAgainstEarth : Exposure::ExposedOrGround, number);
+  const double formed = requiredCover(Exposure::ExposedOrGround, number);
+  const double earth = requiredCover(Exposure::CastAgainstEarth, number);
+  for (const Cover& cover : coversOf(layout, steel, anchor.diameter / 2, std::max(formed, earth))) {
+    const double limit = cover.earth ? earth : formed;
     if (cover.face == CoverFace::Top || cover.face == CoverFace::FootingTop || !under(cover.measured, limit))
       continue;
     Draft& draft = report(drafts, layout, rule, Level::Ask, {anchor.id},

@@ -58,7 +58,7 @@ void reportHook(const WallLayout& layout, const AnchorBody& bolt, Level level, c
 // How far the hook comes out of the concrete, through its faces, ends or bottom; nothing or less where it is inside.
 double outside(const WallLayout& layout, const AnchorBody& bolt, const Box3& hook) {
   double most = 0;
-  for (const Cover& cover : coversOf(layout, hook, bolt.diameter / 2))
+  for (const Cover& cover : coversOf(layout, hook, bolt.diameter / 2, 0))
     if (cover.face != CoverFace::Top && cover.face != CoverFace::FootingTop)
       most = std::max(most, -cover.measured);
   return most;

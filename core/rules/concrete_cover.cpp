@@ -28,10 +28,10 @@ std::optional<Interval> beyond(Interval own, Interval inner) {
 
 class Covers {
 public:
-  Covers(const WallLayout& layout, const Box3& steel, double round) : layout_(layout), steel_(steel), round_(round) {}
+  Covers(const WallLayout& layout, const Box3& steel, double round, double enough)
+      : layout_(layout), steel_(steel), round_(round), enough_(enough) {}
 
   std::vector<Cover> all() {
-    found_.reserve(12);
     sides({layout_.stemBottom, noEnd}, layout_.across, false);
     if (!layout_.footingAcross.empty()) { // footings are cast against earth
       sides({-noEnd, layout_.stemBottom}, layout_.footingAcross, true);
@@ -46,16 +46,24 @@ public:
   }
 
 private:
+  void keep(const Cover& cover) {
+    if (!over(cover.measured, enough_))
+      found_.push_back(cover);
+  }
+
   void add(CoverFace face, bool earth, double measured, const Box3& region) {
-    found_.push_back({face, earth, measured, region});
+    keep({face, earth, measured, region});
   }
 
   void sides(Interval z, Interval concrete, bool earth) {
     const Interval own = overlap(steel_.z, z);
     if (own.length() < tolerance::same)
       return;
-    found_.push_back(sideCover(layout_, {steel_, round_}, own, concrete, CoverFace::Outside, earth));
-    found_.push_back(sideCover(layout_, {steel_, round_}, own, concrete, CoverFace::Inside, earth));
+    // A neighbour's concrete can only add to what lies before the face.
+    if (!over(steel_.d.from - concrete.from, enough_))
+      keep(sideCover(layout_, {steel_, round_}, own, concrete, CoverFace::Outside, earth));
+    if (!over(concrete.to - steel_.d.to, enough_))
+      keep(sideCover(layout_, {steel_, round_}, own, concrete, CoverFace::Inside, earth));
   }
 
   void top() {
@@ -95,7 +103,7 @@ private:
     for (const ConcreteFace& face : layout_.faces) {
       const double away = (steel_.s.middle() - face.station) * (face.concrete == Side::Right ? 1 : -1);
       if (face.kind == ConcreteFace::Kind::Step && away >= 0 && beside(face).length() >= tolerance::same)
-        found_.push_back(endCover(face, false));
+        keep(endCover(face, false));
     }
   }
 
@@ -111,7 +119,7 @@ private:
         nearest = cover;
     }
     if (nearest)
-      found_.push_back(*nearest);
+      keep(*nearest);
   }
 
   Interval beside(const ConcreteFace& face) const { return overlap(face.z, steel_.z); }
@@ -128,13 +136,14 @@ private:
   const WallLayout& layout_;
   const Box3& steel_;
   double round_;
+  double enough_;
   std::vector<Cover> found_;
 };
 
 } // namespace
 
-std::vector<Cover> coversOf(const WallLayout& layout, const Box3& steel, double round) {
-  return Covers(layout, steel, round).all();
+std::vector<Cover> coversOf(const WallLayout& layout, const Box3& steel, double round, double enough) {
+  return Covers(layout, steel, round, enough).all();
 }
 
 Correction::Field fieldOf(CoverFace face) {

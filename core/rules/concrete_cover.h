@@ -20,7 +20,8 @@ struct Cover {
 
 // Of a box of steel inside a wall: every face of stem and footing that it lies behind. A step's riser counts only for
 // steel on its high side. The corners of the box in plan are rounded by `round`: half the diameter of an upright bar.
-std::vector<Cover> coversOf(const WallLayout& layout, const Box3& steel, double round = 0);
+// Faces with more than `enough` are left out.
+std::vector<Cover> coversOf(const WallLayout& layout, const Box3& steel, double round = 0, double enough = 1e9);
 
 // The field that changes a cover, and which way more of it is: +1 right, inward, up.
 Correction::Field fieldOf(CoverFace face);

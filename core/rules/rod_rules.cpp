@@ -47,7 +47,7 @@ void checkRodOffset(const WallLayout& layout, const ResolvedLimits& limits, Draf
 void checkRodEdge(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
   forEachRod(layout, [&](const AnchorBody& rod) {
     const double limit = limits[LimitKey::RodEdge] * rod.diameter;
-    for (const Cover& cover : coversOf(layout, axisOf(rod))) {
+    for (const Cover& cover : coversOf(layout, axisOf(rod), 0, limit)) {
       const Field field = fieldOf(cover.face);
       if (field == Field::Height || !under(cover.measured, limit))
         continue;

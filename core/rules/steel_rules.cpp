@@ -35,7 +35,7 @@ void checkBarCover(const WallLayout& layout, const ResolvedLimits&, Drafts& draf
     const double formed = requiredCover(Exposure::ExposedOrGround, bar.bar->size);
     const double earth = requiredCover(Exposure::CastAgainstEarth, bar.bar->size);
     const bool plumb = std::hypot(bar.body.a.s - bar.body.b.s, bar.body.a.d - bar.body.b.d) < tolerance::same;
-    for (const Cover& cover : coversOf(layout, steelOf(bar), plumb ? bar.body.radius : 0)) {
+    for (const Cover& cover : coversOf(layout, steelOf(bar), plumb ? bar.body.radius : 0, std::max(formed, earth))) {
       const double limit = cover.earth ? earth : formed;
       if (!under(cover.measured, limit))
         continue;
