@@ -22,17 +22,25 @@ struct Nearest {
 
 Interval shifted(Interval a, double by) { return {a.from + by, a.to + by}; }
 
-template <class Part>
-Nearest nearestPart(const AnchorBody& anchor, std::span<const Part> obstacle, double along = 0, double in = 0) {
+template <class Part> Nearest nearestPart(const AnchorBody& anchor, std::span<const Part> obstacle) {
   Nearest nearest;
-  for (Capsule own : partsOf(anchor)) {
-    for (Point3* end : {&own.a, &own.b})
-      *end = {end->s + along, end->d + in, end->z};
+  for (const Capsule& own : partsOf(anchor))
     for (const Part& part : obstacle)
       if (const double distance = clearance(own, part).distance; distance < nearest.distance)
         nearest = {distance, bounds(own), bounds(part)};
-  }
   return nearest;
+}
+
+// Whether it would be clear of something by that much, stood elsewhere.
+template <class Part>
+bool isClear(const AnchorBody& anchor, std::span<const Part> obstacle, double along, double in, double want) {
+  const auto clear = [&](Capsule own) {
+    for (Point3* end : {&own.a, &own.b})
+      *end = {end->s + along, end->d + in, end->z};
+    return std::none_of(obstacle.begin(), obstacle.end(),
+                        [&](const Part& part) { return under(clearance(own, part).distance, want); });
+  };
+  return clear(anchor.shank) && std::all_of(anchor.foot.begin(), anchor.foot.end(), clear);
 }
 
 template <class Part>
@@ -53,7 +61,7 @@ void checkClear(const WallLayout& layout, RuleId rule, double target, const Anch
         continue;
       const auto clear = [&](double by) { // from box to box where that is enough
         const Box3 moved{shifted(anchor.steelBox.s, by * along), shifted(anchor.steelBox.d, by * in), anchor.steelBox.z};
-        return apart(moved, around, want) ? want : nearestPart(anchor, obstacle, by * along, by * in).distance;
+        return apart(moved, around, want) || isClear(anchor, obstacle, by * along, by * in, want) ? want : -1.0;
       };
       for (const double by : movesUntilClear(value, want, clear))
         draft.corrections.push_back({field, anchor.id, by});
