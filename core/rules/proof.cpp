@@ -72,8 +72,8 @@ PieceKind kindOf(const WallLine& wall, Id piece) {
 
 constexpr double farthest = 48; // in; more is no correction but another layout
 
-// The wall after a correction, and the rules to ask about it. One that is not asked again says what it said before: that
-// never speaks against a correction, nor does it move the piece.
+// The wall after a correction, and the rules to ask about it. One that is not asked again says what it said before:
+// that never speaks against a correction, nor does it move the piece.
 class After {
 public:
   After(const WallLayout& layout, const Finding& finding, const Correction& correction)

@@ -1,6 +1,6 @@
-// Rules of distances against brute force on thousands of random walls: solids are sampled point by point, rectangles are
-// laid over each other on a grid, and lengths are typed anew from the plain numbers of the model. Both ways: what brute force
-// says is too near has its finding with that measure, and there is no other.
+// Rules of distances against brute force on thousands of random walls: solids are sampled point by point, rectangles
+// are laid over each other on a grid, and lengths are typed anew from the plain numbers of the model. Both ways: what
+// brute force says is too near has its finding with that measure, and there is no other.
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -163,7 +163,9 @@ Box3 around(const AnchorBody& anchor) {
 // The findings of one rule on one wall, taken one by one by what brute force says of each pair or piece.
 class Found {
 public:
-  Found(RuleId id, const WallLayout& wall, const ResolvedLimits& limits) : id_(id) { rule(id).check(wall, limits, found_); }
+  Found(RuleId id, const WallLayout& wall, const ResolvedLimits& limits) : id_(id) {
+    rule(id).check(wall, limits, found_);
+  }
 
   // The finding that names these pieces, in any order.
   const Finding* take(std::initializer_list<Id> pieces) {
