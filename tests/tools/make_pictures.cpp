@@ -73,6 +73,13 @@ void ruleBook(const char* name) {
   save(open.window.grab(), name);
 }
 
+void hardware(const char* name) {
+  OpenWindow open(support::punchListPractice(), {1280, 800}, ThemeChoice::Light);
+  open.window.openTypes(open.bench.job().types->straps.front().id);
+  settle();
+  save(open.window.grab(), name);
+}
+
 // One finding of each subject on the elevation, worst first, two beside each other.
 void findings(const char* name) {
   OpenWindow open(support::punchListPractice(), {1280, 800}, ThemeChoice::Light);
@@ -184,6 +191,7 @@ int main(int argc, char** argv) {
   wholeWindow("window-dark", ThemeChoice::Dark);
   ruleBook("rule-book");
   findings("findings");
+  hardware("hardware");
   drag("drag");
   sheet("sheet");
   return 0;
