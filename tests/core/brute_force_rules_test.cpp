@@ -1,39 +1,17 @@
 // Rules of distances against brute force on thousands of random walls: solids are sampled point by point, rectangles
 // are laid over each other on a grid, and lengths are typed anew from the plain numbers of the model. Both ways: what
 // brute force says is too near has its finding with that measure, and there is no other.
-#include <gtest/gtest.h>
+#include "brute_force.h"
 
-#include <algorithm>
-#include <cmath>
-#include <map>
 #include <random>
-#include <set>
 
-#include "core/model/lookup.h"
-#include "core/rules/rule_book.h"
 #include "tests/support/broken_job.h"
 #include "tests/support/generate_job.h"
 
 namespace sillwright {
 namespace {
 
-constexpr double tiny = 1e-5;
-constexpr double every = 0.125; // in between samples of an axis: the least distance is at most half of that less
-
-struct Bracket { // the true measure lies between
-  double least = 1e9;
-  double most = 1e9;
-};
-
-double squared(double x) { return x * x; }
-double beyond(double x, double half) { return std::max(0.0, std::abs(x) - half); }
-
-double toSegment(const Point3& p, const Point3& a, const Point3& b) {
-  const double s = b.s - a.s, d = b.d - a.d, z = b.z - a.z, length = s * s + d * d + z * z;
-  const double along = (p.s - a.s) * s + (p.d - a.d) * d + (p.z - a.z) * z;
-  const double t = length > 0 ? std::clamp(along / length, 0.0, 1.0) : 0;
-  return std::sqrt(squared(p.s - a.s - t * s) + squared(p.d - a.d - t * d) + squared(p.z - a.z - t * z));
-}
+using namespace brute_force;
 
 double toPlate(const Point3& p, const Ribbon& plate) {
   double least = 1e9;
@@ -51,21 +29,6 @@ double toPlate(const Point3& p, const Ribbon& plate) {
   }
   return least;
 }
-
-// Least of f over the points of an axis, sampled; f falls and rises no faster than the point moves.
-template <class F> Bracket sampled(const Point3& a, const Point3& b, const F& f) {
-  const double length = std::sqrt(squared(b.s - a.s) + squared(b.d - a.d) + squared(b.z - a.z));
-  const int steps = std::max(1, static_cast<int>(std::ceil(length / every)));
-  double least = 1e9;
-  for (int i = 0; i <= steps; ++i) {
-    const double t = static_cast<double>(i) / steps;
-    least = std::min(least, f(Point3{a.s + t * (b.s - a.s), a.d + t * (b.d - a.d), a.z + t * (b.z - a.z)}));
-  }
-  return {least - every / 2, least};
-}
-
-Bracket nearer(Bracket a, Bracket b) { return {std::min(a.least, b.least), std::min(a.most, b.most)}; }
-Bracket less(Bracket a, double by) { return {a.least - by, a.most - by}; }
 
 std::vector<Capsule> steelOf(const AnchorBody& anchor) {
   std::vector<Capsule> parts = anchor.foot;
@@ -145,10 +108,6 @@ Bracket between(const Rectangle& a, const Rectangle& b) {
   return {least - std::max(a.right - a.left, a.inner - a.outer) / samples, least};
 }
 
-bool meet(Interval a, Interval b) { return a.from <= b.to + tiny && b.from <= a.to + tiny; }
-bool meet(const Box3& a, const Box3& b) { return meet(a.s, b.s) && meet(a.d, b.d) && meet(a.z, b.z); }
-bool within(Interval a, Interval b) { return a.from >= b.from - tiny && a.to <= b.to + tiny; }
-
 Box3 around(const AnchorBody& anchor) {
   Box3 box{{1e9, -1e9}, {1e9, -1e9}, {1e9, -1e9}};
   for (const Capsule& part : steelOf(anchor))
@@ -158,61 +117,6 @@ Box3 around(const AnchorBody& anchor) {
       box.z = {std::min(box.z.from, p.z - part.radius), std::max(box.z.to, p.z + part.radius)};
     }
   return box;
-}
-
-// The findings of one rule on one wall, taken one by one by what brute force says of each pair or piece.
-class Found {
-public:
-  Found(RuleId id, const WallLayout& wall, const ResolvedLimits& limits) : id_(id) {
-    rule(id).check(wall, limits, found_);
-  }
-
-  // The finding that names these pieces, in any order.
-  const Finding* take(std::initializer_list<Id> pieces) {
-    for (std::size_t i = 0; i < found_.size(); ++i)
-      if (!taken_.count(i) && found_[i].finding.pieces.size() == pieces.size() &&
-          std::is_permutation(pieces.begin(), pieces.end(), found_[i].finding.pieces.begin())) {
-        taken_.insert(i);
-        return &found_[i].finding;
-      }
-    return nullptr;
-  }
-
-  // Wanted: at least so much. Returns the finding where there is one.
-  const Finding* expectUnder(std::initializer_list<Id> pieces, Bracket measure, double limit) {
-    const Finding* finding = take(pieces);
-    const auto about = [&] { return std::string(rule(id_).name) + " of " + std::to_string(pieces.begin()->value); };
-    if (measure.most < limit - tiny) { // braces: expectations are statements with an else of their own
-      EXPECT_NE(finding, nullptr) << about() << ": " << measure.most << " under " << limit << " is not told";
-    }
-    if (measure.least > limit + tiny) {
-      EXPECT_EQ(finding, nullptr) << about() << ": " << measure.least << " is enough of " << limit;
-    }
-    if (finding) {
-      EXPECT_GE(finding->measured, measure.least - tiny) << about();
-      EXPECT_LE(finding->measured, measure.most + tiny) << about();
-      ++told[id_];
-    }
-    return finding;
-  }
-
-  void expectNoMore() const { EXPECT_EQ(taken_.size(), found_.size()) << rule(id_).name; }
-
-  static inline std::map<RuleId, int> told;
-
-private:
-  RuleId id_;
-  Drafts found_;
-  std::set<std::size_t> taken_;
-};
-
-void expectBetween(const Finding* finding, const Box3& a, const Box3& b) {
-  if (!finding)
-    return;
-  EXPECT_TRUE(meet(finding->region, a) && meet(finding->region, b)) << rule(finding->rule).name;
-  EXPECT_TRUE(within(finding->region.s, hull(a.s, b.s)) && within(finding->region.d, hull(a.d, b.d)) &&
-              within(finding->region.z, hull(a.z, b.z)))
-      << rule(finding->rule).name;
 }
 
 constexpr double target = 1; // in, clear of bars and of each other, where the job sets nothing else
