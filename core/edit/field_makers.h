@@ -2,7 +2,11 @@
 // file may hold: a value that its reader would refuse is refused here.
 #pragma once
 
+#include <charconv>
+#include <cmath>
+#include <optional>
 #include <string>
+#include <string_view>
 #include <type_traits>
 #include <utility>
 #include <vector>
@@ -13,6 +17,30 @@
 #include "core/standards/lumber.h"
 
 namespace sillwright::field_makers {
+
+// A number of pounds, or of pounds a foot, as people write it: 3800, 3,800, 3,800 lb, 520 plf.
+inline std::optional<double> readLoad(std::string_view typed) {
+  for (const std::string_view unit : {"lbs", "lb", "plf"})
+    if (typed.size() > unit.size() && typed.ends_with(unit)) {
+      typed.remove_suffix(unit.size());
+      break;
+    }
+  while (typed.ends_with(' '))
+    typed.remove_suffix(1);
+  std::string digits;
+  const auto isDigit = [&](std::size_t i) { return i < typed.size() && typed[i] >= '0' && typed[i] <= '9'; };
+  for (std::size_t i = 0; i < typed.size(); ++i) {
+    const bool thousands = typed[i] == ',' && i > 0 && isDigit(i - 1) && isDigit(i + 1) && isDigit(i + 2) &&
+                           isDigit(i + 3) && !isDigit(i + 4);
+    if (!thousands)
+      digits += typed[i];
+  }
+  double value = 0;
+  const auto read = std::from_chars(digits.data(), digits.data() + digits.size(), value);
+  if (digits.empty() || read.ec != std::errc{} || read.ptr != digits.data() + digits.size() || !std::isfinite(value))
+    return std::nullopt;
+  return value;
+}
 
 inline constexpr int shownTo = 64; // a field shows what is stored, to the finest fraction that can be typed
 

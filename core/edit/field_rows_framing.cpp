@@ -150,13 +150,12 @@ FieldRow<Panel> loadRow(const char* key, const char* title, std::optional<double
       (panel.*member).reset();
       return {};
     }
-    double value = 0;
-    const auto read = std::from_chars(typed.data(), typed.data() + typed.size(), value);
-    if (read.ec != std::errc{} || read.ptr != typed.data() + typed.size() || !std::isfinite(value))
+    const auto value = readLoad(typed);
+    if (!value)
       return "expected a number, or nothing";
-    if (value < 0 || value > 100000)
+    if (*value < 0 || *value > 100000)
       return "must be from 0 to 100000 plf";
-    panel.*member = value;
+    panel.*member = *value;
     return {};
   };
   return {{key, title, "plf, from the plans", FieldKind::Number, {}, {}}, text, set};

@@ -286,4 +286,28 @@ Job setStation(const Job& job, PieceRef piece, double station) {
   return now ? movePieces(job, std::span(&piece, 1), station - *now) : job;
 }
 
+Job tapeDiagonal(const Job& job, Id from, Id to, std::optional<double> measured) {
+  if (from == to || !findCorner(job, from) || !findCorner(job, to))
+    return job;
+  Job changed = job;
+  const auto between = [&](const Diagonal& d) { return (d.from == from && d.to == to) || (d.from == to && d.to == from); };
+  const auto old = std::find_if(job.diagonals->begin(), job.diagonals->end(), between);
+  if (!measured && old == job.diagonals->end())
+    return job;
+  Diagonal taped = old != job.diagonals->end() ? *old : Diagonal{};
+  if (!taped.id)
+    taped = {takeId(changed), from, to, 0, {}};
+  changed.diagonals.edit([&](std::vector<Diagonal>& all) {
+    if (!measured)
+      return void(std::erase_if(all, between));
+    taped.measured = *measured;
+    const auto place = std::find_if(all.begin(), all.end(), between);
+    if (place == all.end())
+      all.push_back(taped);
+    else
+      *place = taped;
+  });
+  return changed;
+}
+
 } // namespace sillwright

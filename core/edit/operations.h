@@ -36,6 +36,11 @@ Job setStation(const Job& job, PieceRef piece, double station);
 // A mark nobody on the wall list uses yet: prefix of the kind and the next free number.
 std::string freshMark(const Job& job, PieceKind kind);
 
+// ---- taped on the forms -----------------------------------------------------------------------------------------
+// The distance between two corners as taped; nothing takes the measure away. Corners that are not there, or one and the
+// same: the job stays as it is.
+Job tapeDiagonal(const Job& job, Id from, Id to, std::optional<double> measured);
+
 // ---- walls and corners ------------------------------------------------------------------------------------------
 // A corner never comes onto the other end of its wall: at least 1/16 of the wall stays, or the job stays as it is.
 Job moveCorner(const Job& job, Id corner, Point2 to);

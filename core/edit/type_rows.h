@@ -71,9 +71,9 @@ FieldRow<Item> poundsRow(const char* key, const char* title, std::optional<doubl
               (item.*member).reset();
               return {};
             }
-            const auto value = readPlainNumber(typed);
+            const auto value = field_makers::readLoad(typed);
             if (!value)
-              return "expected a plain number of pounds, or nothing";
+              return "expected a number of pounds, or nothing";
             if (*value < 0 || *value > 1'000'000)
               return "must be from 0 to 1000000 lb";
             item.*member = *value;

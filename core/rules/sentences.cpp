@@ -79,7 +79,8 @@ std::string strapSentence(const Telling& t) {
                                   t.piece(1, "panel ", "the panel") + " calls for"
                             : t.first() + " may not be nailed to a column made up like " + t.second();
   case R::StrapCapacity:
-    return t.first() + " is stated to hold " + t.pounds() + "; its mark requires " + t.poundsWanted();
+    return t.first() + " is stated to hold " + t.pounds() + "; " + t.endMark(1, t.f.variant == 1) +
+           " requires " + t.poundsWanted();
   default:
     return std::string("The ") + (t.f.variant == 0 ? "left" : "right") + " end of " +
            t.piece(0, "panel ", "the panel") + " has no strap, and its mark calls for one";

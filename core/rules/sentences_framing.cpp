@@ -13,10 +13,21 @@ std::string percentWords(double value) {
   return numberWords(std::round(value * 10) / 10) + " %";
 }
 
+std::string madeUpOtherwise(const Telling& t) {
+  const WallLine* wall = t.job.walls.find(t.f.wall);
+  const Column* column = wall && !t.f.pieces.empty() ? findIn(wall->columns, t.f.pieces[0]) : nullptr;
+  const Panel* panel = wall && t.f.pieces.size() > 1 ? findIn(wall->panels, t.f.pieces[1]) : nullptr;
+  const WallEndMark* mark = panel ? findMark(t.job, t.f.variant == 1 ? panel->rightMark : panel->leftMark) : nullptr;
+  if (!column || !mark || !mark->column)
+    return t.first() + " is not made up as the mark of the panel calls for";
+  return t.first() + " is " + print(column->makeUp) + "; mark " + mark->mark + " at its end of " +
+         t.piece(1, "panel ", "the panel") + " calls for " + print(*mark->column);
+}
+
 std::string columnSentence(const Telling& t) {
   switch (t.f.rule) {
   case R::ColumnPlan:
-    return t.first() + " is not made up as the mark at its end of " + t.piece(1, "panel ", "the panel") + " calls for";
+    return madeUpOtherwise(t);
   case R::ColumnSill:
     if (t.f.pieces.size() == 1)
       return t.first() + " has no sill under it";
@@ -42,7 +53,8 @@ std::string panelSentence(const Telling& t) {
            percentWords(t.f.limit) + (t.f.ruleLevel == Level::Ask ? " is for the engineer" : " is watched");
   if (t.f.rule == R::PanelTie)
     return std::string("The tie force at the ") + (t.f.variant == 0 ? "left" : "right") + " end of " +
-           t.piece(0, "panel ", "the panel") + " is " + t.pounds() + "; its mark provides for " + t.poundsWanted();
+           t.piece(0, "panel ", "the panel") + " is " + t.pounds() + "; " +
+           t.endMark(0, t.f.variant == 1) + " requires its hold-down to carry only " + t.poundsWanted();
   return t.piece(0, "Panel ", "The panel") + " is " + ratioWords(t.f.measured, t.f.limit) +
          " times as high as it is long; more than " + numberWords(t.f.limit) +
          (t.f.ruleLevel == Level::Ask ? " is for the engineer" : " takes from its strength");

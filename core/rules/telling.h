@@ -31,6 +31,13 @@ struct Telling {
   std::string limit() const { return lengthWords(job, f.limit); }
   std::string pounds() const { return poundWords(f.measured); }
   std::string poundsWanted() const { return poundWords(f.limit); }
+  // "mark HD2", of that end of the panel that is the i-th piece.
+  std::string endMark(std::size_t i, bool right) const {
+    const WallLine* wall = job.walls.find(f.wall);
+    const Panel* panel = wall && i < f.pieces.size() ? findIn(wall->panels, f.pieces[i]) : nullptr;
+    const std::string mark = !panel ? std::string() : right ? panel->rightMark : panel->leftMark;
+    return mark.empty() ? "the mark" : "mark " + mark;
+  }
   bool isFix() const { return f.ruleLevel == Level::Fix; }
 
   // How the measure stands to its limit: what must be, or what is aimed for.

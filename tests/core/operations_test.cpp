@@ -229,3 +229,20 @@ TEST(Operations, aNewJobHasSampleHardwareThatSaysSo) {
   ASSERT_NE(findMark(job, "HD1"), nullptr);
   EXPECT_NE(findStrapType(*job.types, findMark(job, "HD1")->strapType), nullptr);
 }
+
+TEST(Operations, aDiagonalIsTapedTapedAgainAndTakenAway) {
+  Job job;
+  const Id a = takeId(job), b = takeId(job);
+  job.corners.edit([&](std::vector<Corner>& corners) { corners = {{a, {0, 0}, ""}, {b, {30, 40}, ""}}; });
+  const Job taped = tapeDiagonal(job, a, b, 50.5);
+  ASSERT_EQ(taped.diagonals->size(), 1u);
+  EXPECT_DOUBLE_EQ(taped.diagonals->front().measured, 50.5);
+  const Job again = tapeDiagonal(taped, b, a, 50.25); // from the other end it is the same
+  ASSERT_EQ(again.diagonals->size(), 1u);
+  EXPECT_DOUBLE_EQ(again.diagonals->front().measured, 50.25);
+  EXPECT_EQ(again.diagonals->front().id, taped.diagonals->front().id);
+  EXPECT_TRUE(tapeDiagonal(again, a, b, std::nullopt).diagonals->empty());
+  EXPECT_EQ(tapeDiagonal(job, a, b, std::nullopt), job);
+  EXPECT_EQ(tapeDiagonal(job, a, a, 5.0), job);
+  EXPECT_EQ(tapeDiagonal(job, a, Id{99}, 5.0), job);
+}

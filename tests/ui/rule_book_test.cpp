@@ -337,5 +337,62 @@ TEST(WaysOut, AKeyInThePunchListListsThemAndOneIsTaken) {
   menu->close();
 }
 
+// The diagonal of the practice job is 3/4 long; taped again as it is on the plan there is nothing to find.
+TEST(TapedDiagonal, IsEnteredInAFormAndChecked) {
+  Workbench bench(support::punchListPractice());
+  MainWindow window(bench, {});
+  window.show();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+  const auto square = [&] {
+    int found = 0;
+    for (int row = 0; row < window.punchList().rowCount(); ++row)
+      found += window.punchList().finding(row)->finding().rule == RuleId::FormSquare;
+    return found;
+  };
+  ASSERT_EQ(square(), 1);
+  const auto typed = [&](const char* length) {
+    QTimer typist;
+    bool worked = false;
+    QObject::connect(&typist, &QTimer::timeout, [&] {
+      auto* form = qobject_cast<FormDialog*>(QApplication::activeModalWidget());
+      if (!form || worked)
+        return;
+      worked = true;
+      form->line(1).selectAll();
+      QTest::keyClicks(&form->line(1), QString::fromLatin1(length));
+      form->mayTake() ? form->accept() : form->reject();
+    });
+    typist.start(20);
+    window.tapeDiagonal();
+    EXPECT_TRUE(worked);
+  };
+  const Job before = bench.job();
+  typed("31'-2 7/8");
+  EXPECT_EQ(square(), 0);
+  EXPECT_EQ(bench.job().diagonals->size(), 1u);
+  EXPECT_DOUBLE_EQ(bench.job().diagonals->front().measured, 31 * 12 + 2.875);
+  window.undo();
+  EXPECT_EQ(bench.job(), before);
+  EXPECT_EQ(square(), 1);
+  typed("-3");
+  typed("none");
+  EXPECT_EQ(bench.job(), before);
+}
+
+TEST(PunchListRows, TheRowThatWasGoneToStaysTheCurrentOne) {
+  Workbench bench(support::punchListPractice());
+  MainWindow window(bench, {});
+  window.resize(1280, 800);
+  window.show();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+  for (const int row : {window.punchList().rowCount() - 1, 0, 2, 14, 1})
+    if (row < window.punchList().rowCount()) {
+      window.punchListView().setFocus();
+      window.punchListView().setCurrentIndex(window.punchList().index(row));
+      QTest::keyClick(&window.punchListView(), Qt::Key_Return);
+      EXPECT_EQ(window.punchListView().currentIndex().row(), row);
+    }
+}
+
 } // namespace
 } // namespace sillwright

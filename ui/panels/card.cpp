@@ -157,6 +157,7 @@ void Card::build(const std::vector<Field>& fields) {
     row.note->setFont(uiFont(11.5));
     row.note->setProperty("second", true);
     row.note->setMinimumWidth(1);
+    row.note->setWordWrap(true);
     auto* title = new QLabel(text(field.title));
     title->setFont(uiFont(12));
     title->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
@@ -227,7 +228,10 @@ QWidget* Card::makeEditor(const Field& field) {
   editor->setAccessibleName(text(field.title));
   editor->setAccessibleDescription(text(field.note));
   editor->setFixedHeight(23);
-  editor->setFixedWidth(namesListed(field.key) ? 164 : field.kind == FieldKind::Choice ? 200 : 108);
+  // A narrow card makes its fields narrower, it does not cut them off.
+  editor->setMinimumWidth(field.kind == FieldKind::Toggle ? 20 : 64);
+  editor->setMaximumWidth(namesListed(field.key) ? 164 : field.kind == FieldKind::Choice ? 200 : 108);
+  editor->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   return editor;
 }
 
@@ -306,7 +310,6 @@ void Card::say(Row& row, const QString& problem) {
     widget->style()->unpolish(widget);
     widget->style()->polish(widget);
   }
-  row.note->setWordWrap(wrong);
   if (wrong)
     row.note->setText(problem);
 }

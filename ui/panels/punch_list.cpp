@@ -216,6 +216,7 @@ void PunchList::goToRow(int row) {
     return;
   const Finding finding = found->finding();
   bench_.goTo(finding);
+  setCurrentIndex(model_.index(row)); // of several about the piece, this one
 }
 
 QString PunchList::note() const {

@@ -83,7 +83,7 @@ void TypeList::addLine(const Listed& entry, const ListedUse* use) {
   if (!entry.id)
     return;
   const QString used = use ? QString::fromStdString(useWords(*use, entry.kind)) : tr("not used");
-  line->setData(Uses, use ? QStringLiteral("× %1").arg(use->count()) : QString());
+  line->setData(Uses, use && use->pieces > 0 ? QStringLiteral("× %1").arg(use->pieces) : QString());
   line->setToolTip(used);
   line->setData(Qt::AccessibleTextRole, tr("%1. %2").arg(name, used));
 }

@@ -87,7 +87,18 @@ std::string washerWords(const Job& job, const AnchorBody& anchor) {
   for (std::string* text : {&along, &across})
     if (text->ends_with('"'))
       text->pop_back();
-  return along + " x " + across + (anchor.sillPiece ? ", on sill" : ", on concrete");
+  std::string words = along + " x " + across;
+  const bool slotted = anchor.washer->slot.has_value();
+  if (slotted)
+    words += " slotted";
+  if (const double shift = anchor.bolt ? anchor.bolt->washerShift : 0; shift != 0) {
+    const bool lengthwise = slotted && anchor.washer->slot->direction == SlotDirection::Along;
+    words += std::string(", slid ") + (lengthwise ? (shift > 0 ? "right " : "left ") : shift > 0 ? "in " : "out ") +
+             measure(job, std::abs(shift));
+  }
+  if (slotted && anchor.bolt && anchor.bolt->cutWasher)
+    words += ", cut washer";
+  return words + (anchor.sillPiece ? ", on sill" : ", on concrete");
 }
 
 Line strapLine(const Job& job, const WallLayout& layout, const StrapBody& strap) {
@@ -118,6 +129,7 @@ Row endRow(const Job& job, const WallLayout& layout, const PanelEnd& end) {
   return {layout.wall->mark,
           end.panel->mark,
           end.side == Side::Left ? "left" : "right",
+          end.mark ? end.mark->mark : "none",
           end.column ? columnMark(layout, *end.column) + "  " + print(end.column->makeUp) : "none",
           hardware,
           station};
@@ -134,7 +146,7 @@ Table settingTable(const Job& job, const CheckedWall& wall, Interval stretch) {
                    {"FROM THE COLUMN", "desde el poste", 110, false, false, Anchor::Start},
                    {"HEIGHT", "altura", 100, false, false, Anchor::Start},
                    {"BENT", "doblez", 46, false, false, Anchor::Start},
-                   {"WASHER", "arandela", 60, false, false, Anchor::Start},
+                   {"WASHER", "arandela", 84, false, false, Anchor::Start},
                    {"AS SET", "lectura", 70, false, false, Anchor::Start}};
   const WallLayout& layout = wall.layout;
   std::vector<Line> lines;
@@ -155,6 +167,7 @@ Table wallEndTable(const Job& job, const std::vector<std::shared_ptr<const Check
   table.columns = {{"WALL", "muro", 34, false, true, Anchor::Start},
                    {"PANEL", "panel", 40, false, false, Anchor::Start},
                    {"END", "extremo", 40, false, false, Anchor::Start},
+                   {"MARK", "marca", 40, false, true, Anchor::Start},
                    {"COLUMN", "poste", 76, false, false, Anchor::Start},
                    {"HARDWARE", "herraje", 110, false, false, Anchor::Start},
                    {"FROM HOOK", "desde el gancho", 84, false, true, Anchor::Start}};

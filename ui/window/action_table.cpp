@@ -162,6 +162,8 @@ std::vector<ActionRow> wallRows() {
                {Qt::CTRL | Qt::Key_PageUp}, [](MainWindow& w) { w.showWallBeside(-1); }, hasWalls)),
       row("add-rectangle", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Add a rectangle of walls…"), {},
           [](MainWindow& w) { w.addRectangle(); }),
+      row("tape-diagonal", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Diagonal as taped…"), {},
+          [](MainWindow& w) { w.tapeDiagonal(); }, hasWalls),
       row("wall-fields", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Card of the wall"), {},
           [](MainWindow& w) { w.bench().session().select({}); }, hasWall),
   };

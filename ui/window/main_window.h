@@ -62,6 +62,7 @@ public:
   void focusPanel(int step);
   void showWallBeside(int step);
   void addRectangle(); // four walls; asks for their lengths
+  void tapeDiagonal(); // between two corners, as measured on the forms
   void editTitleBlock();
   void editJobOptions();
   bool ruleBookShown() const { return arrangement_->ruleBookShown(); }

@@ -5,6 +5,9 @@
 #include <QFileInfo>
 #include <QMessageBox>
 
+#include <algorithm>
+#include <cmath>
+
 #include "core/base/length.h"
 #include "core/edit/operations.h"
 #include "ui/window/form_dialog.h"
@@ -15,7 +18,89 @@ namespace {
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
 
+struct CornerPair {
+  Id from, to;
+  QString name; // "A/B to C/D": the walls that meet there
+  double planned = 0;
+  std::optional<double> taped;
+};
+
+QString cornerName(const Job& job, Id corner) {
+  QStringList marks;
+  for (const Id wall : job.walls.atCorner(corner))
+    marks << text(markOf(job, {wall, {}}));
+  return marks.join(QLatin1Char('/'));
+}
+
+// Corners that no wall joins, those taped already in front; not more than a list can show.
+std::vector<CornerPair> diagonalsOf(const Job& job) {
+  constexpr std::size_t most = 60;
+  std::vector<CornerPair> pairs;
+  const std::vector<Corner>& corners = *job.corners;
+  for (std::size_t i = 0; i < corners.size(); ++i)
+    for (std::size_t k = i + 1; k < corners.size() && pairs.size() < most; ++k) {
+      const Id a = corners[i].id, b = corners[k].id;
+      const auto joins = [&](Id wall) {
+        const WallLine* line = job.walls.find(wall);
+        return line && (line->startCorner == b || line->endCorner == b);
+      };
+      const std::vector<Id> walls = job.walls.atCorner(a);
+      if (walls.empty() || job.walls.atCorner(b).empty() || std::any_of(walls.begin(), walls.end(), joins))
+        continue;
+      CornerPair pair{a, b, MainWindow::tr("%1 to %2").arg(cornerName(job, a), cornerName(job, b)),
+                      std::hypot(corners[k].at.x - corners[i].at.x, corners[k].at.y - corners[i].at.y), {}};
+      for (const Diagonal& taped : *job.diagonals)
+        if ((taped.from == a && taped.to == b) || (taped.from == b && taped.to == a))
+          pair.taped = taped.measured;
+      pairs.push_back(std::move(pair));
+    }
+  std::stable_sort(pairs.begin(), pairs.end(),
+                   [](const CornerPair& a, const CornerPair& b) { return a.taped.has_value() > b.taped.has_value(); });
+  return pairs;
+}
+
 } // namespace
+
+void MainWindow::tapeDiagonal() {
+  bench_.cancel();
+  const LengthStyle units = bench_.job().units;
+  const std::vector<CornerPair> pairs = diagonalsOf(bench_.job());
+  if (pairs.empty())
+    return files_->tell(tr("No two corners lie across from each other."), Problem{});
+  std::vector<QString> names;
+  for (const CornerPair& pair : pairs)
+    names.push_back(pair.name);
+  const CornerPair* chosen = &pairs.front();
+  std::optional<double> measured;
+  const auto read = [&](const std::vector<QString>& typed) -> FormReading {
+    for (const CornerPair& pair : pairs)
+      if (pair.name == typed[0])
+        chosen = &pair;
+    const QString planned = text(printLength(chosen->planned, units));
+    measured.reset();
+    if (typed[1].trimmed().isEmpty())
+      return {tr("On the plan it is %1. Nothing typed takes the measure away.").arg(planned), chosen->taped.has_value()};
+    const Result<double> length = parseLength(typed[1].toStdString(), units);
+    if (!length)
+      return {text(length.problem().text()), false};
+    if (*length <= 0 || *length > 12000)
+      return {tr("A diagonal is longer than nothing and shorter than 1,000 feet."), false};
+    measured = *length;
+    const double off = *length - chosen->planned;
+    return {tr("%1 as taped, %2 on the plan: %3 %4")
+                .arg(text(printLength(*length, units)), planned, text(printMeasure(std::abs(off), units)),
+                     off < 0 ? tr("short") : tr("long")),
+            true};
+  };
+  const QString now = chosen->taped ? text(printLength(*chosen->taped, units)) : QString();
+  FormDialog form(tr("Diagonal as taped on the forms"),
+                  {{tr("Corners, by the walls that meet there"), names.front(), {}, names},
+                   {tr("Taped, outside to outside"), now, text(printLength(chosen->planned, units))}},
+                  tr("Set"), read, this);
+  if (form.exec() == QDialog::Accepted)
+    bench_.session().apply(sillwright::tapeDiagonal(bench_.session().base(), chosen->from, chosen->to, measured),
+                           tr("Set a diagonal as taped").toStdString());
+}
 
 void MainWindow::addRectangle() {
   bench_.cancel();
