@@ -44,6 +44,12 @@ PanelFrame::PanelFrame(const QString& title, QWidget* body, QWidget* parent) : Q
   });
 }
 
+// What is in it gives the keyboard up while it goes; by then it is no frame any more.
+PanelFrame::~PanelFrame() {
+  if (qApp)
+    disconnect(qApp, nullptr, this, nullptr);
+}
+
 void PanelFrame::setNote(const QString& note) {
   if (note == note_)
     return;

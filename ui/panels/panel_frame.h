@@ -16,6 +16,7 @@ class PanelFrame : public QWidget {
 public:
   // Takes the body over.
   PanelFrame(const QString& title, QWidget* body, QWidget* parent = nullptr);
+  ~PanelFrame() override;
 
   QWidget* body() const { return body_; }
   QString title() const { return title_; }
