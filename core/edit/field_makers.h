@@ -2,8 +2,6 @@
 // file may hold: a value that its reader would refuse is refused here.
 #pragma once
 
-#include <charconv>
-#include <cmath>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -14,33 +12,10 @@
 #include "core/base/length.h"
 #include "core/base/tolerance.h"
 #include "core/edit/field_rows.h"
+#include "core/edit/numbers.h"
 #include "core/standards/lumber.h"
 
 namespace sillwright::field_makers {
-
-// A number of pounds, or of pounds a foot, as people write it: 3800, 3,800, 3,800 lb, 520 plf.
-inline std::optional<double> readLoad(std::string_view typed) {
-  for (const std::string_view unit : {"lbs", "lb", "plf"})
-    if (typed.size() > unit.size() && typed.ends_with(unit)) {
-      typed.remove_suffix(unit.size());
-      break;
-    }
-  while (typed.ends_with(' '))
-    typed.remove_suffix(1);
-  std::string digits;
-  const auto isDigit = [&](std::size_t i) { return i < typed.size() && typed[i] >= '0' && typed[i] <= '9'; };
-  for (std::size_t i = 0; i < typed.size(); ++i) {
-    const bool thousands = typed[i] == ',' && i > 0 && isDigit(i - 1) && isDigit(i + 1) && isDigit(i + 2) &&
-                           isDigit(i + 3) && !isDigit(i + 4);
-    if (!thousands)
-      digits += typed[i];
-  }
-  double value = 0;
-  const auto read = std::from_chars(digits.data(), digits.data() + digits.size(), value);
-  if (digits.empty() || read.ec != std::errc{} || read.ptr != digits.data() + digits.size() || !std::isfinite(value))
-    return std::nullopt;
-  return value;
-}
 
 inline constexpr int shownTo = 64; // a field shows what is stored, to the finest fraction that can be typed
 
@@ -88,6 +63,28 @@ FieldRow<Item> lengthRow(const FieldPlace& place, Field field, double Item::*mem
 }
 
 // A length that may be left out: the empty text.
+// Forces from the plans; empty where they say nothing.
+struct Load {
+  const char* key;
+  const char* title;
+  const char* note;
+  const char* unit; // "lb"
+  double most;
+};
+template <class Item> FieldRow<Item> loadRow(const Load& load, std::optional<double> Item::*member) {
+  return {{load.key, load.title, load.note, FieldKind::Number, {}, {}},
+          [=](const Item& item) { return item.*member ? plainDigits(*(item.*member)) : std::string(); },
+          [=](Item& item, std::string_view typed) -> std::string {
+            const auto value = readLoad(typed);
+            if (!value && !typed.empty())
+              return std::string("expected a number of ") + load.unit + ", or nothing";
+            if (value && (*value < 0 || *value > load.most))
+              return "must be from 0 to " + plainDigits(load.most) + " " + load.unit;
+            item.*member = value;
+            return {};
+          }};
+}
+
 template <class Item>
 FieldRow<Item> optionalLengthRow(const FieldPlace& place, Field field, std::optional<double> Item::*member,
                                  Allowed allowed = offsets) {

@@ -1,7 +1,5 @@
 // Fields of what stands on the concrete: sills, openings, columns, panels.
 #include <algorithm>
-#include <charconv>
-#include <cmath>
 
 #include "core/edit/field_makers.h"
 #include "core/model/place.h"
@@ -137,28 +135,8 @@ FieldRow<Panel> endMarkRow(const FieldPlace& place, const char* key, const char*
   return choiceRow(key, title, member, std::move(named));
 }
 
-// plf, from the plans; empty where they say nothing.
-FieldRow<Panel> loadRow(const char* key, const char* title, std::optional<double> Panel::*member) {
-  const auto text = [member](const Panel& panel) {
-    if (!(panel.*member))
-      return std::string();
-    char buffer[32];
-    return std::string(buffer, std::to_chars(buffer, buffer + sizeof buffer, *(panel.*member)).ptr);
-  };
-  const auto set = [member](Panel& panel, std::string_view typed) -> std::string {
-    if (typed.empty()) {
-      (panel.*member).reset();
-      return {};
-    }
-    const auto value = readLoad(typed);
-    if (!value)
-      return "expected a number, or nothing";
-    if (*value < 0 || *value > 100000)
-      return "must be from 0 to 100000 plf";
-    panel.*member = *value;
-    return {};
-  };
-  return {{key, title, "plf, from the plans", FieldKind::Number, {}, {}}, text, set};
+Load plfFromPlans(const char* key, const char* title) {
+  return {key, title, "plf, from the plans", "plf", 100000};
 }
 
 } // namespace
@@ -167,9 +145,9 @@ std::vector<FieldRow<Panel>> rowsOf(const FieldPlace& place, const Panel&) {
   Rows<Panel> rows{markRow<Panel>(place)};
   addStretch(rows, place, insideWall(place));
   rows.push_back(lengthRow(place, {"height", "height", "", {}, {}, {}}, &Panel::height, sizes));
-  rows.push_back(loadRow("unitShear", "nominal shear", &Panel::unitShear));
-  rows.push_back(loadRow("designShear", "shear to carry", &Panel::designShear));
-  rows.push_back(loadRow("deadLoad", "dead load", &Panel::deadLoad));
+  rows.push_back(loadRow(plfFromPlans("unitShear", "nominal shear"), &Panel::unitShear));
+  rows.push_back(loadRow(plfFromPlans("designShear", "shear to carry"), &Panel::designShear));
+  rows.push_back(loadRow(plfFromPlans("deadLoad", "dead load"), &Panel::deadLoad));
   rows.push_back(optionalLengthRow(place, {"lever", "hold-downs apart", "on the plans", {}, {}, {}}, &Panel::lever, sizes));
   rows.push_back(choiceRow(
       "sheathing", "sheathing", &Panel::sheathing,

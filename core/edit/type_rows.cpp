@@ -164,8 +164,11 @@ std::vector<FieldRow<WasherType>> rowsOf(const FieldPlace& place, const WasherTy
 }
 
 std::vector<FieldRow<WallEndMark>> rowsOf(const FieldPlace& place, const WallEndMark&) {
-  return {markNameRow(place), hardwareRow(*place.job->types), columnRow(),
-          poundsRow("requiredCapacity", "required capacity", &WallEndMark::requiredCapacity), sillRow(),
+  return {markNameRow(place),
+          hardwareRow(*place.job->types),
+          columnRow(),
+          loadRow(poundsFromPlans("requiredCapacity", "required capacity"), &WallEndMark::requiredCapacity),
+          sillRow(),
           boltSpacingRow(place)};
 }
 

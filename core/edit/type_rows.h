@@ -2,7 +2,6 @@
 // type finds its row.
 #pragma once
 
-#include <charconv>
 #include <cmath>
 
 #include "core/edit/field_makers.h"
@@ -40,13 +39,6 @@ struct NumbersAllowed {
   bool whole = false;
 };
 
-inline std::optional<double> readPlainNumber(std::string_view typed) {
-  double value = 0;
-  const auto read = std::from_chars(typed.data(), typed.data() + typed.size(), value);
-  const bool all = read.ec == std::errc{} && read.ptr == typed.data() + typed.size() && std::isfinite(value);
-  return all ? std::optional(value) : std::nullopt;
-}
-
 // get(item) is the number, put(item, value) sets it.
 template <class Item, class Get, class Put>
 FieldRow<Item> countRow(Field field, NumbersAllowed allowed, Get get, Put put) {
@@ -61,24 +53,8 @@ FieldRow<Item> countRow(Field field, NumbersAllowed allowed, Get get, Put put) {
           }};
 }
 
-// Pounds from the plans; empty where they say nothing.
-template <class Item>
-FieldRow<Item> poundsRow(const char* key, const char* title, std::optional<double> Item::*member) {
-  return {{key, title, "lb, from the plans; empty: not said", FieldKind::Number, {}, {}},
-          [=](const Item& item) { return item.*member ? plainDigits(*(item.*member)) : std::string(); },
-          [=](Item& item, std::string_view typed) -> std::string {
-            if (typed.empty()) {
-              (item.*member).reset();
-              return {};
-            }
-            const auto value = field_makers::readLoad(typed);
-            if (!value)
-              return "expected a number of pounds, or nothing";
-            if (*value < 0 || *value > 1'000'000)
-              return "must be from 0 to 1000000 lb";
-            item.*member = *value;
-            return {};
-          }};
+inline Load poundsFromPlans(const char* key, const char* title) {
+  return {key, title, "lb, from the plans; empty: not said", "lb", 1'000'000};
 }
 
 // Anything with words of its own; get(item) is a reference to it.

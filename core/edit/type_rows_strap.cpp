@@ -82,7 +82,7 @@ void addPlacing(Rows<StrapType>& rows, const FieldPlace& place) {
       [](auto& type) -> auto& { return type.hangerReach.to; }, offsets));
   rows.push_back(wordedRow<StrapType>({"columns", "columns", "it may be nailed to", {}, {}, {}},
                                       [](auto& type) -> auto& { return type.columns; }, printColumns, parseColumns));
-  rows.push_back(poundsRow("statedCapacity", "stated capacity", &StrapType::statedCapacity));
+  rows.push_back(loadRow(poundsFromPlans("statedCapacity", "stated capacity"), &StrapType::statedCapacity));
 }
 
 } // namespace

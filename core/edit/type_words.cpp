@@ -83,16 +83,6 @@ Result<double> parseNailRow(std::string_view typed, LengthStyle style, const std
 
 } // namespace
 
-std::string plainDigits(double value) {
-  char text[64];
-  const auto end = std::to_chars(text, text + sizeof text, value, std::chars_format::fixed, 4).ptr;
-  std::string digits(text, end);
-  digits.erase(digits.find_last_not_of('0') + 1);
-  if (digits.back() == '.')
-    digits.pop_back();
-  return digits == "-0" ? "0" : digits;
-}
-
 std::string exactMeasure(double inches, LengthStyle style) {
   constexpr int finest = 64;
   std::string rounded = printMeasure(inches, style, finest);

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/base/length.h"
+#include "core/edit/numbers.h"
 #include "core/model/hardware.h"
 
 namespace sillwright {
@@ -14,7 +15,6 @@ namespace sillwright {
 // A measure as finely as it is stored: 2 1/2", 0.105" (to 1/10,000), 2.667 mm. bare: without the sign of the unit.
 std::string exactMeasure(double inches, LengthStyle style);
 std::string bareMeasure(double inches, LengthStyle style);
-std::string plainDigits(double value); // at most four places behind the point
 
 // "0.05, 0; 1/2, 2 down; 3 3/4, 12 down": point after point from the joint line to the tip of the hook, how far in from
 // the outside of the form and how far down. The word down may be left out. Error: place is empty, message begins with

@@ -61,9 +61,9 @@ void checkClear(const WallLayout& layout, RuleId rule, double target, const Anch
         continue;
       const auto clear = [&](double by) { // from box to box where that is enough
         const Box3 moved{shifted(anchor.steelBox.s, by * along), shifted(anchor.steelBox.d, by * in), anchor.steelBox.z};
-        return apart(moved, around, want) || isClear(anchor, obstacle, by * along, by * in, want) ? want : -1.0;
+        return apart(moved, around, want) || isClear(anchor, obstacle, by * along, by * in, want);
       };
-      for (const double by : movesUntilClear(value, want, clear))
+      for (const double by : movesUntilClear(value, clear))
         draft.corrections.push_back({field, anchor.id, by});
     }
   };

@@ -79,17 +79,17 @@ bool belowFoot(const WallLayout& layout, const AnchorBody& bolt, const Box3& woo
   return under(std::max({bolt.top, bearing, washer}), wood.z.from);
 }
 
-std::vector<double> movesUntilClear(double station, double want, const std::function<double(double)>& clear) {
+std::vector<double> movesUntilClear(double value, const std::function<bool(double)>& isClear) {
   std::vector<double> moves;
   for (const double side : {-1.0, 1.0}) {
     int near = 0; // sixteenths: not clear there
     int far = static_cast<int>(farthestMove / tolerance::tapeMark);
-    const auto at = [&](int marks) { return byToMark(station, side * marks * tolerance::tapeMark); };
-    if (under(clear(at(far)), want))
+    const auto at = [&](int marks) { return byToMark(value, side * marks * tolerance::tapeMark); };
+    if (!isClear(at(far)))
       continue;
     while (far - near > 1) {
       const int middle = (near + far) / 2;
-      (under(clear(at(middle)), want) ? near : far) = middle;
+      (isClear(at(middle)) ? far : near) = middle;
     }
     moves.push_back(at(far));
   }

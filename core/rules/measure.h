@@ -55,9 +55,9 @@ bool belowFoot(const WallLayout& layout, const AnchorBody& bolt, const Box3& woo
 Box3 overlapOf(const Box3& a, const Box3& b);
 Interval betweenValues(double a, double b);
 
-// Least moves along the wall, to tape marks, until clear(move) is at least `want`: to the nearer side first. Within
-// 6 in; clear must not fall again once it has risen (true for a convex obstacle).
-std::vector<double> movesUntilClear(double station, double want, const std::function<double(double)>& clear);
+// Least moves, to tape marks, after which it is clear: to the nearer side first. Within 6 in; once clear it must stay
+// so farther on (true for a convex obstacle).
+std::vector<double> movesUntilClear(double value, const std::function<bool(double)>& isClear);
 
 // Moves of a piece along the wall out of an overlap, to either side of the obstacle, the shorter first.
 std::vector<Correction> movesApart(Id piece, double station, Interval piecesOwn, Interval obstacle, double apart = 0);

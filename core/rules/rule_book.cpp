@@ -183,8 +183,9 @@ const std::vector<RuleRow>& table() {
        watch, workmanshipSource, checkPourLevel},
       {R::PourForm, "pour.form", "pour", "The top of the form is nowhere under the pour line.",
        "form top above the pour line", fix, geometry, checkPourForm},
-      {R::FormSquare, "form.square", "form", "The forms are square.", "taped diagonal against that of the plan", watch,
-       workmanshipSource, checkFormSquare},
+      {R::FormSquare, "form.square", "form", "The forms are square.",
+       "taped diagonal against that of the plan; limits are for 20 ft and grow with it", watch, workmanshipSource,
+       checkFormSquare},
       {R::FormThickness, "form.thickness", "form", "The forms stand as far apart as the concrete is thick.",
        "taped width between the forms against the plan", watch, concreteWorkSource, checkFormThickness},
   };

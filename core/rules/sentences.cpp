@@ -176,9 +176,9 @@ std::string windowWords(const Telling& t) {
     return {};
   const double from = byToMark(0, t.f.window->from), to = -byToMark(0, -t.f.window->to);
   if (to < from)
-    return ", and nowhere in the middle third of this sill does this washer do that";
-  return ", and with this washer a bolt in the middle third does that " + lengthWords(t.job, from) + " to " +
-         lengthWords(t.job, to) + " from that edge";
+    return ", and this washer cannot do that while its bolt is in the middle third of the sill";
+  return ", and its bolt does that and is in the middle third of the sill, too, only from " + lengthWords(t.job, from) +
+         " to " + lengthWords(t.job, to) + " in from that edge";
 }
 
 std::string sizeSentence(const Telling& t) {

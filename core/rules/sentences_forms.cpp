@@ -55,7 +55,8 @@ std::string tapedSentence(const Telling& t) {
   case R::FormSquare:
     return "A diagonal of the forms is " + t.measured() + (t.f.variant % 2 == 0 ? " longer" : " shorter") +
            " than on the plan; " +
-           (t.f.variant < 2 ? "at most " + t.limit() + " counts as square" : t.limit() + " is aimed for");
+           (t.f.variant < 2 ? "at most " + t.limit() + " counts as square" : t.limit() + " is aimed for") +
+           " over such a length";
   default:
     return boardSentence(t);
   }

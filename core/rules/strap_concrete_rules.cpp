@@ -43,11 +43,12 @@ void checkSteel(const WallLayout& layout, double target, const StrapBody& strap,
   const Box3 region = regionBetween(strap.embedded, bar.body, within, nearest);
   Draft& draft = report(drafts, layout, RuleId::StrapSteel, fix ? Level::Fix : Level::Watch, {strap.id, bar.id},
                         {nearest.distance, fix ? 0 : target, region});
-  const auto clear = [&](double by) { return clearance(bar.body, shifted(strap.embedded, by)).distance; };
   const double station = strap.strap->station;
   for (const double want : {target, 2 * tolerance::same})
     if (fix || want == target)
-      for (const double by : movesUntilClear(station, want, clear))
+      for (const double by : movesUntilClear(station, [&](double moved) {
+             return !under(clearance(bar.body, shifted(strap.embedded, moved)).distance, want);
+           }))
         draft.corrections.push_back({Field::Station, strap.id, by});
 }
 

@@ -165,7 +165,7 @@ TEST(Listed, whatCannotBeMadeIsRefusedAtTheFieldTyped) {
   EXPECT_EQ(set(strapOf(job), "profile", "0, 1 down; 1, 4 down"),
             "in the concrete: point 1 does not start at the joint line, height 0");
   EXPECT_EQ(set(markOfJob(job), "requiredCapacity", "lots"),
-            "required capacity: expected a number of pounds, or nothing");
+            "required capacity: expected a number of lb, or nothing");
   for (const char* refused : {"3,80", "38,00", ",800", "3,8000", "3 800", "lb", "3800 kg"})
     EXPECT_NE(set(markOfJob(job), "requiredCapacity", refused), "taken") << refused;
   for (const char* understood : {"3800", "3,800", "3,800 lb", "3800lbs"})

@@ -24,6 +24,23 @@
 namespace sillwright {
 namespace {
 
+// Works in the form that `open` opens, and closes it.
+void workInForm(const std::function<void()>& open, const std::function<void(FormDialog&)>& work) {
+  QTimer typist;
+  bool worked = false;
+  QObject::connect(&typist, &QTimer::timeout, [&] {
+    auto* form = qobject_cast<FormDialog*>(QApplication::activeModalWidget());
+    if (!form || worked)
+      return;
+    worked = true;
+    work(*form);
+    form->close();
+  });
+  typist.start(20);
+  open();
+  EXPECT_TRUE(worked);
+}
+
 class RuleBookTest : public ::testing::Test {
 protected:
   RuleBookTest() : bench(support::boatShedFrontSteelMoved()), window(bench, {}) {
@@ -48,22 +65,10 @@ protected:
   }
   // Opens the form behind a button of the page and works in it.
   void inForm(const char* name, const std::function<void(FormDialog&)>& work) {
-    QTimer typist;
-    bool worked = false;
-    QObject::connect(&typist, &QTimer::timeout, [&] {
-      auto* form = qobject_cast<FormDialog*>(QApplication::activeModalWidget());
-      if (!form || worked)
-        return;
-      worked = true;
-      work(*form);
-      form->close();
-    });
-    typist.start(20);
     QAbstractButton* button = pageButton(name);
     ASSERT_NE(button, nullptr) << name;
     book().page().ensureWidgetVisible(button);
-    QTest::mouseClick(button, Qt::LeftButton);
-    EXPECT_TRUE(worked);
+    workInForm([&] { QTest::mouseClick(button, Qt::LeftButton); }, work);
     window.activateWindow();
     EXPECT_TRUE(QTest::qWaitForWindowActive(&window));
   }
@@ -351,20 +356,13 @@ TEST(TapedDiagonal, IsEnteredInAFormAndChecked) {
   };
   ASSERT_EQ(square(), 1);
   const auto typed = [&](const char* length) {
-    QTimer typist;
-    bool worked = false;
-    QObject::connect(&typist, &QTimer::timeout, [&] {
-      auto* form = qobject_cast<FormDialog*>(QApplication::activeModalWidget());
-      if (!form || worked)
-        return;
-      worked = true;
-      form->line(1).selectAll();
-      QTest::keyClicks(&form->line(1), QString::fromLatin1(length));
-      form->mayTake() ? form->accept() : form->reject();
-    });
-    typist.start(20);
-    window.tapeDiagonal();
-    EXPECT_TRUE(worked);
+    workInForm([&] { window.tapeDiagonal(); },
+               [&](FormDialog& form) {
+                 form.line(1).selectAll();
+                 QTest::keyClicks(&form.line(1), QString::fromLatin1(length));
+                 if (form.mayTake())
+                   form.accept();
+               });
   };
   const Job before = bench.job();
   typed("31'-2 7/8");

@@ -4,7 +4,6 @@
 #include <QComboBox>
 #include <QGridLayout>
 #include <QHBoxLayout>
-#include <QKeyEvent>
 #include <QLineEdit>
 #include <QShortcut>
 #include <QVBoxLayout>
@@ -13,6 +12,7 @@
 
 #include "core/edit/types.h"
 #include "core/rules/wording.h"
+#include "ui/panels/field_editor.h"
 #include "ui/panels/finding_line.h"
 #include "ui/panels/look.h"
 #include "ui/panels/panel_frame.h"
@@ -193,20 +193,8 @@ QWidget* Card::makeTypeButton(const Field& field) {
 
 QWidget* Card::makeEditor(const Field& field) {
   const std::string key = field.key;
-  QWidget* editor = nullptr;
-  if (field.kind == FieldKind::Choice) {
-    auto* choice = new QComboBox;
-    for (const std::string& word : field.choices)
-      choice->addItem(text(word));
-    connect(choice, &QComboBox::activated, this, [this, key, choice] { send(key, choice->currentText()); });
-    choice->setFocusPolicy(Qt::StrongFocus); // the wheel scrolls the card, it does not choose
-    editor = choice;
-  } else if (field.kind == FieldKind::Toggle) {
-    auto* toggle = new QCheckBox;
-    connect(toggle, &QCheckBox::clicked, this,
-            [this, key](bool on) { send(key, on ? QStringLiteral("yes") : QStringLiteral("no")); });
-    editor = toggle;
-  } else {
+  QWidget* editor = makePickedEditor(field, [this, key](const QString& picked) { send(key, picked); });
+  if (!editor) {
     auto* line = new QLineEdit;
     auto* back = new QShortcut(Qt::Key_Escape, line, nullptr, nullptr, Qt::WidgetShortcut);
     connect(back, &QShortcut::activated, this, [this, key] { // what stands in the job stands here again
@@ -224,9 +212,7 @@ QWidget* Card::makeEditor(const Field& field) {
     editor = line;
   }
   editor->setFont(uiFont(13, field.key == "station"));
-  editor->setObjectName(text(field.key));
-  editor->setAccessibleName(text(field.title));
-  editor->setAccessibleDescription(text(field.note));
+  nameEditor(*editor, field);
   editor->setFixedHeight(23);
   // A narrow card makes its fields narrower, it does not cut them off.
   editor->setMinimumWidth(field.kind == FieldKind::Toggle ? 20 : 64);
@@ -238,12 +224,9 @@ QWidget* Card::makeEditor(const Field& field) {
 // A field that was not typed in leaves undo and redo to the job.
 bool Card::eventFilter(QObject* watched, QEvent* event) {
   const auto* line = qobject_cast<QLineEdit*>(watched);
-  if (line && !line->isModified() && event->type() == QEvent::ShortcutOverride) {
-    const auto* key = static_cast<QKeyEvent*>(event);
-    if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
-      event->ignore();
-      return true;
-    }
+  if (line && !line->isModified() && asksForUndo(*event)) {
+    event->ignore();
+    return true;
   }
   return QScrollArea::eventFilter(watched, event);
 }

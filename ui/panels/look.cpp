@@ -85,6 +85,18 @@ double paintWords(QPainter& painter, ThemeName theme, QPointF at, const QString&
 
 double wordsWidth(const QString& words, double size) { return textWidth(words.toStdString(), size); }
 
+void paintRowGround(QPainter& painter, ThemeName theme, const QRect& box, bool selected) {
+  painter.fillRect(box, colourOf(theme, selected ? Ink::Select : Ink::Panel));
+  if (selected)
+    painter.fillRect(box.x(), box.y(), 4, box.height(), colourOf(theme, Ink::Hand));
+  painter.fillRect(box.x(), box.bottom(), box.width(), 1, colourOf(theme, Ink::Rule2));
+}
+
+void paintRowHead(QPainter& painter, ThemeName theme, const QRect& box, const QString& words) {
+  painter.fillRect(box, colourOf(theme, Ink::Chrome));
+  paintWords(painter, theme, {box.x() + 14.0, box.y() + 17.0}, words, 12, Ink::Text2, Weight::Bold);
+}
+
 QString elided(const QString& words, double size, double width) {
   if (wordsWidth(words, size) <= width)
     return words;

@@ -27,6 +27,9 @@ void paintPixels(QPainter& painter, const Drawing& drawing, ThemeName theme, QPo
 double paintWords(QPainter& painter, ThemeName theme, QPointF at, const QString& words, double size, Ink ink,
                   Weight weight = Weight::Regular, Anchor anchor = Anchor::Start);
 double wordsWidth(const QString& words, double size);
+// What lies under a row of a list, and the head of a group of rows.
+void paintRowGround(QPainter& painter, ThemeName theme, const QRect& box, bool selected);
+void paintRowHead(QPainter& painter, ThemeName theme, const QRect& box, const QString& words);
 // Cut with … to fit.
 QString elided(const QString& words, double size, double width);
 // Broken between words into lines that fit; a word that is too long alone stays whole.

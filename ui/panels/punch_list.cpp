@@ -124,10 +124,7 @@ void PunchListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
   const Finding& finding = row->finding();
   const QRect box = option.rect;
   const bool selected = option.state.testFlag(QStyle::State_Selected);
-  painter->fillRect(box, colourOf(theme_, selected ? Ink::Select : Ink::Panel));
-  if (selected)
-    painter->fillRect(box.x(), box.y(), 4, box.height(), colourOf(theme_, Ink::Hand));
-  painter->fillRect(box.x(), box.bottom(), box.width(), 1, colourOf(theme_, Ink::Rule2));
+  paintRowGround(*painter, theme_, box, selected);
 
   const double x = box.x(), y = box.y();
   Drawing swatch;

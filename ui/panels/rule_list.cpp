@@ -85,16 +85,9 @@ QSize RuleListDelegate::sizeHint(const QStyleOptionViewItem&, const QModelIndex&
 void RuleListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
   const QRect box = option.rect;
   const double x = box.x(), y = box.y();
-  if (index.data(Kind).toInt() == Head) {
-    painter->fillRect(box, colourOf(theme, Ink::Chrome));
-    paintWords(*painter, theme, {x + 14, y + 17}, index.data(Qt::DisplayRole).toString(), 12, Ink::Text2, Weight::Bold);
-    return;
-  }
-  const bool selected = option.state.testFlag(QStyle::State_Selected);
-  painter->fillRect(box, colourOf(theme, selected ? Ink::Select : Ink::Panel));
-  if (selected)
-    painter->fillRect(box.x(), box.y(), 4, box.height(), colourOf(theme, Ink::Hand));
-  painter->fillRect(box.x(), box.bottom(), box.width(), 1, colourOf(theme, Ink::Rule2));
+  if (index.data(Kind).toInt() == Head)
+    return paintRowHead(*painter, theme, box, index.data(Qt::DisplayRole).toString());
+  paintRowGround(*painter, theme, box, option.state.testFlag(QStyle::State_Selected));
   const double room = box.right() - 8 - (x + 14);
   paintWords(*painter, theme, {x + 14, y + 33}, elided(index.data(Second).toString(), 11.5, room), 11.5, Ink::Text2);
   if (index.data(Kind).toInt() == Rule)

@@ -3,12 +3,12 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QGridLayout>
-#include <QKeyEvent>
 #include <QLineEdit>
 #include <QStyle>
 
 #include <algorithm>
 
+#include "ui/panels/field_editor.h"
 #include "ui/panels/lines_edit.h"
 #include "ui/panels/look.h"
 
@@ -153,20 +153,8 @@ void TypeForm::addRow(const Field& field) {
 
 QWidget* TypeForm::makeEditor(const Field& field) {
   const std::string key = field.key;
-  QWidget* editor = nullptr;
-  if (field.kind == FieldKind::Choice) {
-    auto* choice = new QComboBox;
-    for (const std::string& word : field.choices)
-      choice->addItem(text(word));
-    connect(choice, &QComboBox::activated, this, [this, key, choice] { send(key, choice->currentText()); });
-    choice->setFocusPolicy(Qt::StrongFocus); // the wheel scrolls the form, it does not choose
-    editor = choice;
-  } else if (field.kind == FieldKind::Toggle) {
-    auto* toggle = new QCheckBox;
-    connect(toggle, &QCheckBox::clicked, this,
-            [this, key](bool on) { send(key, on ? QStringLiteral("yes") : QStringLiteral("no")); });
-    editor = toggle;
-  } else if (hasLines(field)) {
+  QWidget* editor = makePickedEditor(field, [this, key](const QString& picked) { send(key, picked); });
+  if (!editor && hasLines(field)) {
     auto* lines = new LinesEdit;
     connect(lines, &LinesEdit::edited, this, [this, key, lines] { look(key, onOneLine(lines->toPlainText())); });
     connect(lines, &LinesEdit::finished, this, [this, key, lines] {
@@ -175,7 +163,7 @@ QWidget* TypeForm::makeEditor(const Field& field) {
     });
     lines->installEventFilter(this);
     editor = lines;
-  } else {
+  } else if (!editor) {
     auto* line = new QLineEdit;
     connect(line, &QLineEdit::textEdited, this, [this, key](const QString& typed) { look(key, typed); });
     connect(line, &QLineEdit::editingFinished, this, [this, key, line] {
@@ -186,9 +174,7 @@ QWidget* TypeForm::makeEditor(const Field& field) {
     editor = line;
   }
   editor->setFont(uiFont(13));
-  editor->setObjectName(text(field.key));
-  editor->setAccessibleName(text(field.title));
-  editor->setAccessibleDescription(text(field.note));
+  nameEditor(*editor, field);
   if (!hasLines(field))
     editor->setFixedHeight(editorHeight);
   if (isWide(field))
@@ -201,12 +187,9 @@ QWidget* TypeForm::makeEditor(const Field& field) {
 // A field that was not typed in leaves undo and redo to the job.
 bool TypeForm::eventFilter(QObject* watched, QEvent* event) {
   auto* editor = qobject_cast<QWidget*>(watched);
-  if (editor && !isTyped(editor) && event->type() == QEvent::ShortcutOverride) {
-    const auto* key = static_cast<QKeyEvent*>(event);
-    if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
-      event->ignore();
-      return true;
-    }
+  if (editor && !isTyped(editor) && asksForUndo(*event)) {
+    event->ignore();
+    return true;
   }
   if (editor && event->type() == QEvent::FocusIn)
     ensureWidgetVisible(editor);

@@ -41,16 +41,9 @@ void TypeListDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
   const QRect box = option.rect;
   const double x = box.x(), y = box.y();
   const QString words = index.data(Qt::DisplayRole).toString();
-  if (index.data(Kind).toInt() == headKind) {
-    painter->fillRect(box, colourOf(theme, Ink::Chrome));
-    paintWords(*painter, theme, {x + 14, y + 17}, words, 12, Ink::Text2, Weight::Bold);
-    return;
-  }
-  const bool selected = option.state.testFlag(QStyle::State_Selected);
-  painter->fillRect(box, colourOf(theme, selected ? Ink::Select : Ink::Panel));
-  if (selected)
-    painter->fillRect(box.x(), box.y(), 4, box.height(), colourOf(theme, Ink::Hand));
-  painter->fillRect(box.x(), box.bottom(), box.width(), 1, colourOf(theme, Ink::Rule2));
+  if (index.data(Kind).toInt() == headKind)
+    return paintRowHead(*painter, theme, box, words);
+  paintRowGround(*painter, theme, box, option.state.testFlag(QStyle::State_Selected));
   const QString uses = index.data(Uses).toString();
   const double right = box.right() - 10 - wordsWidth(uses, 11.5);
   paintWords(*painter, theme, {right, y + 17.5}, uses, 11.5, Ink::Text2);
