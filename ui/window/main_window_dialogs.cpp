@@ -79,7 +79,9 @@ void MainWindow::tapeDiagonal() {
     const QString planned = text(printLength(chosen->planned, units));
     measured.reset();
     if (typed[1].trimmed().isEmpty())
-      return {tr("On the plan it is %1. Nothing typed takes the measure away.").arg(planned), chosen->taped.has_value()};
+      return {chosen->taped ? tr("On the plan it is %1. With nothing typed the measure is taken away.").arg(planned)
+                            : tr("On the plan it is %1. Type what the tape says.").arg(planned),
+              chosen->taped.has_value()};
     const Result<double> length = parseLength(typed[1].toStdString(), units);
     if (!length)
       return {text(length.problem().text()), false};
