@@ -51,6 +51,50 @@ inline bool meet(Interval a, Interval b) { return a.from <= b.to + tiny && b.fro
 inline bool meet(const Box3& a, const Box3& b) { return meet(a.s, b.s) && meet(a.d, b.d) && meet(a.z, b.z); }
 inline bool within(Interval a, Interval b) { return a.from >= b.from - tiny && a.to <= b.to + tiny; }
 
+inline Bracket exactly(double value) {
+  return {value, value};
+}
+
+struct Rectangle {
+  double left, right, outer, inner;
+};
+inline Rectangle inPlan(const Box3& box) {
+  return {box.s.from, box.s.to, box.d.from, box.d.to};
+}
+inline bool overlaps(const Rectangle& a, const Rectangle& b) {
+  return a.left < b.right - tiny && b.left < a.right - tiny && a.outer < b.inner - tiny && b.outer < a.inner - tiny;
+}
+
+// Overlapping: the shorter side of what they have in common, seen on a grid; else how far apart the nearest points of
+// their sampled outlines are.
+inline Bracket clearInPlan(const Rectangle& a, const Rectangle& b) {
+  constexpr double step = 1.0 / 64;
+  if (overlaps(a, b)) {
+    const auto common = [](double from, double to, double otherFrom, double otherTo) {
+      int inside = 0;
+      for (double at = from + step / 2; at < to; at += step)
+        inside += at > otherFrom && at < otherTo;
+      return inside * step;
+    };
+    const double side = std::min(common(a.left, a.right, b.left, b.right), common(a.outer, a.inner, b.outer, b.inner));
+    return {-side - 2 * step, -side + 2 * step};
+  }
+  double least = 1e9;
+  const auto look = [&](double s, double d) {
+    const double offS = std::max({0.0, b.left - s, s - b.right}), offD = std::max({0.0, b.outer - d, d - b.inner});
+    least = std::min(least, std::hypot(offS, offD));
+  };
+  constexpr int samples = 256;
+  for (int i = 0; i <= samples; ++i) {
+    const double t = static_cast<double>(i) / samples;
+    look(a.left + t * (a.right - a.left), a.outer);
+    look(a.left + t * (a.right - a.left), a.inner);
+    look(a.left, a.outer + t * (a.inner - a.outer));
+    look(a.right, a.outer + t * (a.inner - a.outer));
+  }
+  return {least - std::max(a.right - a.left, a.inner - a.outer) / samples, least};
+}
+
 // The findings of one rule on one wall, taken one by one by what brute force says of each pair or piece.
 class Found {
 public:

@@ -14,9 +14,6 @@ namespace {
 
 using namespace brute_force;
 
-Bracket exactly(double value) {
-  return {value, value};
-}
 bool same(Interval a, Interval b) {
   return std::abs(a.from - b.from) < tiny && std::abs(a.to - b.to) < tiny;
 }

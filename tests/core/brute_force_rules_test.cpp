@@ -70,44 +70,6 @@ Bracket between(const Capsule& bar, const Ribbon& plate) {
   return less(sampled(a, b, [&](const Point3& p) { return toPlate(p, plate); }), bar.radius);
 }
 
-struct Rectangle {
-  double left, right, outer, inner;
-};
-Rectangle inPlan(const Box3& box) { return {box.s.from, box.s.to, box.d.from, box.d.to}; }
-bool overlaps(const Rectangle& a, const Rectangle& b) {
-  return a.left < b.right - tiny && b.left < a.right - tiny && a.outer < b.inner - tiny && b.outer < a.inner - tiny;
-}
-
-// Overlapping: the shorter side of what they have in common, seen on a grid; else how far apart the nearest points of
-// their sampled outlines are.
-Bracket between(const Rectangle& a, const Rectangle& b) {
-  constexpr double step = 1.0 / 64;
-  if (overlaps(a, b)) {
-    const auto common = [](double from, double to, double otherFrom, double otherTo) {
-      int inside = 0;
-      for (double at = from + step / 2; at < to; at += step)
-        inside += at > otherFrom && at < otherTo;
-      return inside * step;
-    };
-    const double side = std::min(common(a.left, a.right, b.left, b.right), common(a.outer, a.inner, b.outer, b.inner));
-    return {-side - 2 * step, -side + 2 * step};
-  }
-  double least = 1e9;
-  const auto look = [&](double s, double d) {
-    const double offS = std::max({0.0, b.left - s, s - b.right}), offD = std::max({0.0, b.outer - d, d - b.inner});
-    least = std::min(least, std::hypot(offS, offD));
-  };
-  constexpr int samples = 64;
-  for (int i = 0; i <= samples; ++i) {
-    const double t = static_cast<double>(i) / samples;
-    look(a.left + t * (a.right - a.left), a.outer);
-    look(a.left + t * (a.right - a.left), a.inner);
-    look(a.left, a.outer + t * (a.inner - a.outer));
-    look(a.right, a.outer + t * (a.inner - a.outer));
-  }
-  return {least - std::max(a.right - a.left, a.inner - a.outer) / samples, least};
-}
-
 Box3 around(const AnchorBody& anchor) {
   Box3 box{{1e9, -1e9}, {1e9, -1e9}, {1e9, -1e9}};
   for (const Capsule& part : steelOf(anchor))
@@ -185,7 +147,7 @@ void checkColumnOverlap(const WallLayout& wall, const ResolvedLimits& limits) {
   for (std::size_t i = 0; i < wall.columns.size(); ++i)
     for (std::size_t k = i + 1; k < wall.columns.size(); ++k) {
       const ColumnBody &a = wall.columns[i], &b = wall.columns[k];
-      expectBetween(found.expectUnder({a.id, b.id}, between(inPlan(a.box), inPlan(b.box)), 0), a.box, b.box);
+      expectBetween(found.expectUnder({a.id, b.id}, clearInPlan(inPlan(a.box), inPlan(b.box)), 0), a.box, b.box);
     }
   found.expectNoMore();
 }
@@ -197,7 +159,7 @@ void checkWasherWasher(const WallLayout& wall, const ResolvedLimits& limits) {
       const AnchorBody &a = wall.anchors[i], &b = wall.anchors[k];
       if (a.isRod || b.isRod || !a.washerBox || !b.washerBox || !meet(a.washerBox->z, b.washerBox->z))
         continue;
-      expectBetween(found.expectUnder({a.id, b.id}, between(inPlan(*a.washerBox), inPlan(*b.washerBox)), 0),
+      expectBetween(found.expectUnder({a.id, b.id}, clearInPlan(inPlan(*a.washerBox), inPlan(*b.washerBox)), 0),
                     *a.washerBox, *b.washerBox);
     }
   found.expectNoMore();

@@ -13,10 +13,6 @@ namespace {
 
 using namespace brute_force;
 
-Bracket exactly(double value) {
-  return {value, value};
-}
-
 std::vector<const AnchorBody*> boltsOf(const WallLayout& wall, const SillPiece& piece) {
   std::vector<const AnchorBody*> bolts;
   for (const AnchorBody& anchor : wall.anchors)
