@@ -127,7 +127,7 @@ void checkThread(const WallLayout& layout, RuleId rule, const ThreadLimits& limi
 void checkEmbed(const WallLayout& layout, RuleId rule, double least, const AnchorBody& anchor, Drafts& drafts) {
   if (!under(anchor.embedment, least))
     return;
-  const Box3 region = shankBox(anchor, betweenValues(anchor.pour - least, anchor.bottom));
+  const Box3 region = shankBox(anchor, betweenValues(anchor.pour - least, anchor.pour - anchor.embedment));
   Draft& draft = report(drafts, layout, rule, Level::Fix, {anchor.id}, {anchor.embedment, least, region});
   if (!anchor.isRod) // how deep a rod goes is its type's
     draft.corrections.push_back(move(anchor.id, Field::Projection, projectionOf(anchor), anchor.embedment - least));

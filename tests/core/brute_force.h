@@ -119,6 +119,16 @@ public:
     return &found_[*best].finding;
   }
 
+  // The finding that names these pieces and measures this; one that measures anything else stays.
+  const Finding* takeExactly(std::initializer_list<Id> pieces, double measure) {
+    const auto before = taken_;
+    const Finding* finding = take(pieces, {measure, measure});
+    if (finding && std::abs(finding->measured - measure) <= tiny)
+      return finding;
+    taken_ = before;
+    return nullptr;
+  }
+
   // Wanted: at least so much. Returns the finding where there is one.
   const Finding* expectUnder(std::initializer_list<Id> pieces, Bracket measure, double limit) {
     const Finding* finding = take(pieces, measure);
