@@ -207,6 +207,35 @@ void checkPanels(const WallLayout& wall, const ResolvedLimits& limits) {
   found.expectNoMore();
 }
 
+// A king or post that has its nearer face, or stands, within a foot of a panel's end; two bolts in every piece of sill
+// (the generated walls are longer than those that make do with one).
+void checkCounts(const WallLayout& wall, const ResolvedLimits& limits) {
+  Found ends(RuleId::PanelEnds, wall, limits), bolts(RuleId::BoltCount, wall, limits);
+  for (const Panel& panel : wall.wall->panels)
+    for (const double at : {panel.from, panel.to}) {
+      const auto columns = std::count_if(wall.columns.begin(), wall.columns.end(), [&](const ColumnBody& column) {
+        const double half = (column.box.s.to - column.box.s.from) / 2;
+        return column.role != ColumnRole::Trimmer && beyond(at - (column.box.s.from + half), half) < 12;
+      });
+      if (columns == 0)
+        ends.expectUnder({panel.id}, exactly(0), 1);
+    }
+  for (const SillPiece& piece : wall.sills) {
+    int count = 0; // a bolt in the very splice is the left piece's
+    for (const Bolt& bolt : wall.wall->bolts) {
+      const bool here = bolt.station >= piece.box.s.from - 1e-6 && bolt.station <= piece.box.s.to + 1e-6;
+      const bool left = std::any_of(wall.sills.begin(), wall.sills.end(), [&](const SillPiece& other) {
+        return other.box.s.from < piece.box.s.from && std::abs(other.box.s.to - bolt.station) < 1e-6;
+      });
+      count += here && !left;
+    }
+    if (count < 2) // a finding of a piece that has them is left over at the end
+      bolts.expectUnder({piece.sill}, exactly(count), 2);
+  }
+  ends.expectNoMore();
+  bolts.expectNoMore();
+}
+
 // Told by the oldest wall at the corner that a diagonal was taped from.
 void checkDiagonals(const Job& job, const WallLayout& wall, const ResolvedLimits& limits) {
   Found found(RuleId::FormSquare, wall, limits);
@@ -277,7 +306,7 @@ void checkCorners(const Job& job, const ResolvedLimits& limits) {
     each.expectNoMore();
 }
 
-// Some rods in a doorway, too short in the concrete or off their bracket; some columns over a splice.
+// Rods of other lengths in the concrete, some columns over a splice, some bars along the wall too thin to count.
 Job withRodsInTrouble(Job job, std::mt19937& random) {
   for (std::size_t i = 0; i < job.walls.size(); ++i) {
     WallLine wall = job.walls[i];
@@ -313,6 +342,7 @@ TEST(BruteForceGround, agreesOnThousandsOfRandomWalls) {
       checkOpeningBars(wall, limits);
       checkForms(wall, limits);
       checkPanels(wall, limits);
+      checkCounts(wall, limits);
       checkDiagonals(job, wall, limits);
     }
     SCOPED_TRACE("seed " + std::to_string(seed));
@@ -323,7 +353,8 @@ TEST(BruteForceGround, agreesOnThousandsOfRandomWalls) {
   EXPECT_GT(walls, 1500u);
   for (const RuleId id : {RuleId::RodOffset, RuleId::RodEmbed, RuleId::RodThread, RuleId::RodPlumb, RuleId::ColumnSill,
                           RuleId::SillConcrete, RuleId::BarTop, RuleId::BarOpening, RuleId::PourForm, RuleId::StrapHang,
-                          RuleId::PourLevel, RuleId::PanelSlender, RuleId::FormSquare, RuleId::SillCorner})
+                          RuleId::PourLevel, RuleId::PanelSlender, RuleId::FormSquare, RuleId::SillCorner,
+                          RuleId::PanelEnds, RuleId::BoltCount})
     EXPECT_GT(Found::told[id], 20) << rule(id).name;
 }
 
