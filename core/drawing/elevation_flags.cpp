@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "core/drawing/elevation_parts.h"
+#include "core/rules/correction.h"
 
 namespace sillwright::elevation {
 
@@ -18,7 +19,8 @@ void request(Scene& scene, const Finding& finding, const Bounds& flag) {
   const Id piece = finding.pieces.empty() ? Id{} : finding.pieces.front();
   LabelText words = scene.input.words(*scene.input.job, finding);
   // Left and right are said as from outside, everywhere; from inside they would send the hand the wrong way.
-  if (scene.view.fromInside && finding.correction && finding.correction->field == Correction::Field::Station)
+  const auto way = firstWay(finding);
+  if (scene.view.fromInside && way && way->field == Correction::Field::Station)
     words.hint += ", seen from outside";
   scene.requests.push_back({std::move(words), flag, flagKey(finding), {finding.wall, piece}});
 }

@@ -66,8 +66,8 @@ void Workbench::selectAllOfKind() {
 }
 
 void Workbench::applyCorrection(const Finding& finding) {
-  if (finding.correction)
-    applyWay(finding, *finding.correction);
+  if (const auto way = firstWay(finding))
+    applyWay(finding, *way);
 }
 
 void Workbench::applyWay(const Finding& finding, const Correction& way) {

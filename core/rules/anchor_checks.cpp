@@ -31,17 +31,39 @@ template <class Part> Nearest nearestPart(const AnchorBody& anchor, std::span<co
   return nearest;
 }
 
-// Whether it would be clear of something by that much, stood elsewhere.
-template <class Part>
-bool isClear(const AnchorBody& anchor, std::span<const Part> obstacle, double along, double in, double want) {
-  const auto clear = [&](Capsule own) {
-    for (Point3* end : {&own.a, &own.b})
-      *end = {end->s + along, end->d + in, end->z};
-    return std::none_of(obstacle.begin(), obstacle.end(),
-                        [&](const Part& part) { return under(clearance(own, part).distance, want); });
-  };
-  return clear(anchor.shank) && std::all_of(anchor.foot.begin(), anchor.foot.end(), clear);
-}
+// The ways of an anchor out of something, by each of these clear distances in turn: along the wall, then across it.
+template <class Part> struct WaysClear {
+  Id anchor;
+  double station = 0;
+  double depth = 0;
+  std::vector<Capsule> own;
+  Box3 ownBox;
+  std::vector<Part> obstacle;
+  Box3 obstacleBox;
+  std::vector<double> wanted;
+
+  bool isClear(double along, double in, double want) const {
+    const Box3 moved{shifted(ownBox.s, along), shifted(ownBox.d, in), ownBox.z};
+    return apart(moved, obstacleBox, want) || std::all_of(own.begin(), own.end(), [&](Capsule part) {
+             for (Point3* end : {&part.a, &part.b})
+               *end = {end->s + along, end->d + in, end->z};
+             return std::none_of(obstacle.begin(), obstacle.end(),
+                                 [&](const Part& other) { return under(clearance(part, other).distance, want); });
+           });
+  }
+
+  std::vector<Correction> operator()() const {
+    std::vector<Correction> ways;
+    for (const Field field : {Field::Station, Field::Depth})
+      for (const double want : wanted) {
+        const bool along = field == Field::Station;
+        const auto clear = [&](double by) { return isClear(along ? by : 0, along ? 0 : by, want); };
+        for (const double by : movesUntilClear(along ? station : depth, clear))
+          ways.push_back({field, anchor, by});
+      }
+    return ways;
+  }
+};
 
 template <class Part>
 void checkClear(const WallLayout& layout, RuleId rule, double target, const AnchorBody& anchor,
@@ -55,20 +77,12 @@ void checkClear(const WallLayout& layout, RuleId rule, double target, const Anch
   const Box3 region = between(nearest.own, nearest.obstacle);
   Draft& draft = report(drafts, layout, rule, fix ? Level::Fix : Level::Watch, {anchor.id, other},
                         {nearest.distance, fix ? 0 : target, region});
-  const auto offer = [&](Field field, double value, double along, double in) {
-    for (const double want : {target, 2 * tolerance::same}) {
-      if (!fix && want != target)
-        continue;
-      const auto clear = [&](double by) { // from box to box where that is enough
-        const Box3 moved{shifted(anchor.steelBox.s, by * along), shifted(anchor.steelBox.d, by * in), anchor.steelBox.z};
-        return apart(moved, around, want) || isClear(anchor, obstacle, by * along, by * in, want);
-      };
-      for (const double by : movesUntilClear(value, clear))
-        draft.corrections.push_back({field, anchor.id, by});
-    }
-  };
-  offer(Field::Station, anchor.station, 1, 0);
-  offer(Field::Depth, anchor.depth, 0, 1);
+  std::vector<double> wanted{target};
+  if (fix)
+    wanted.push_back(2 * tolerance::same);
+  draft.search = WaysClear<Part>{anchor.id,       anchor.station,   anchor.depth,
+                                 partsOf(anchor), anchor.steelBox,  {obstacle.begin(), obstacle.end()},
+                                 around,          std::move(wanted)};
 }
 
 double valueOf(const AnchorBody& anchor, Field field) {

@@ -1,5 +1,6 @@
 // Columns on their sill, out of openings and out of each other.
 #include <algorithm>
+#include <cmath>
 
 #include "core/rules/measure.h"
 #include "core/rules/subjects.h"
@@ -58,6 +59,19 @@ void checkInside(const WallLayout& layout, double allowed, const ColumnBody& col
             2});
 }
 
+// Onto the sills on either side, the nearest first.
+std::vector<Correction> ontoSills(const WallLayout& layout, const ColumnBody& column) {
+  std::vector<Correction> ways;
+  for (const SillPiece& piece : layout.sills) {
+    const bool right = piece.box.s.from > column.box.s.middle();
+    const double on = right ? piece.box.s.from - column.box.s.from : piece.box.s.to - column.box.s.to;
+    ways.push_back(move(column.id, Field::Station, column.box.s.middle(), on));
+  }
+  std::stable_sort(ways.begin(), ways.end(),
+                   [](const Correction& a, const Correction& b) { return std::abs(a.by) < std::abs(b.by); });
+  return ways;
+}
+
 } // namespace
 
 void checkColumnSill(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
@@ -68,8 +82,10 @@ void checkColumnSill(const WallLayout& layout, const ResolvedLimits& limits, Dra
     const SillPiece* piece = sillUnder(layout, column);
     if (!piece) {
       const double pour = pourAt(layout, column.box.s.middle());
-      report(drafts, layout, RuleId::ColumnSill, Level::Fix, {column.id},
-             {column.box.s.length(), allowed, {column.box.s, column.box.d, {pour, pour + dressedTwo}}, Wanted::AtMost});
+      Draft& draft = report(
+          drafts, layout, RuleId::ColumnSill, Level::Fix, {column.id},
+          {column.box.s.length(), allowed, {column.box.s, column.box.d, {pour, pour + dressedTwo}}, Wanted::AtMost});
+      draft.corrections = ontoSills(layout, column);
       continue;
     }
     checkEnd(layout, allowed, column, *piece, true, drafts);

@@ -109,4 +109,10 @@ std::vector<Correction> allWays(const Finding& finding) {
   return ways;
 }
 
+std::optional<Correction> firstWay(const Finding& finding) {
+  if (finding.correction || finding.otherWays.empty())
+    return finding.correction;
+  return finding.otherWays.front();
+}
+
 } // namespace sillwright

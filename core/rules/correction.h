@@ -13,5 +13,6 @@ WallLine corrected(const WallLine& wall, const Correction& correction);
 
 // The correction of a finding and its other ways, the one offered first in front.
 std::vector<Correction> allWays(const Finding& finding);
+std::optional<Correction> firstWay(const Finding& finding);
 
 } // namespace sillwright

@@ -40,6 +40,7 @@ struct Correction {
   Id piece;
   double by = 0; // in; + is right, inward, up
   Id type{};     // of the washer
+  bool past = false; // through the thing that is in the way to its far side: on the way there it gets worse first
   bool operator==(const Correction&) const = default;
 };
 
@@ -54,8 +55,8 @@ struct Finding {
   Unit unit = Unit::Inch;
   Wanted wanted = Wanted::AtLeast;
   Box3 region;            // exactly where the measure falls short
-  std::optional<Correction> correction;
-  std::vector<Correction> otherWays; // further ones, as well proved
+  std::optional<Correction> correction; // never past what is in the way
+  std::vector<Correction> otherWays;    // further ones, as well proved; the only ones where every way goes past
   std::optional<Interval> window;    // washer.sheathing: of the bolt from that edge, where it and bolt.third are content
   std::uint8_t variant = 0; // which wording of its rule: see rules/wording
   bool operator==(const Finding&) const = default;

@@ -95,6 +95,18 @@ private:
   PieceKind moved_;
 };
 
+// How far a correction of what came in the way asks the moved piece on: its own move, or that of the other turned
+// round.
+double asMoveOf(const Correction& moved, const Finding& inTheWay, const Correction& next) {
+  if (next.field != moved.field)
+    return 0;
+  if (next.piece == moved.piece)
+    return next.by;
+  const auto& pieces = inTheWay.pieces;
+  const bool isTheOther = pieces.size() > 1 && pieces[1] == moved.piece && next.piece == pieces[0];
+  return isTheOther ? -next.by : 0;
+}
+
 Drafts draftsAfter(const WallLayout& layout, const ResolvedLimits& limits, const Finding& finding,
                    const Correction& correction) {
   const After after(layout, finding, correction);
@@ -145,19 +157,36 @@ bool proved(const WallLayout& layout, const ResolvedLimits& limits, const Drafts
          });
 }
 
+bool goesPast(const WallLayout& layout, const ResolvedLimits& limits, const Finding& finding,
+              const Correction& correction) {
+  using Field = Correction::Field;
+  if ((correction.field != Field::Station && correction.field != Field::Depth) || finding.unit == Unit::Count)
+    return false;
+  Correction begun = correction;
+  begun.by /= 16; // from a convex obstacle, worse at all is worse at once
+  const Drafts there = After(layout, finding, begun).draftsOf(rule(finding.rule), limits);
+  return std::any_of(there.begin(), there.end(), [&](const Draft& draft) {
+    return sameMatter(draft.finding, finding) && asBad(draft.finding, finding) &&
+           (draft.finding.level < finding.level || worsened(finding, draft.finding));
+  });
+}
+
 std::optional<Correction> movedOn(const WallLayout& layout, const ResolvedLimits& limits, const Drafts& before,
                                   const Finding& finding, Correction move) {
-  constexpr int obstacles = 3;
+  constexpr int obstacles = 8;
   for (int i = 0; i < obstacles && std::abs(move.by) <= farthest; ++i) {
     const Drafts after = draftsAfter(layout, limits, finding, move);
     if (i > 0 && cures(finding, before, after))
       return move;
     double on = 0;
-    for (const Draft& draft : after)
-      for (const Correction& next : draft.corrections)
-        if (draft.finding.level == Level::Fix && next.piece == move.piece && next.field == move.field &&
-            next.by * move.by > 0 && (on == 0 || std::abs(next.by) < std::abs(on)))
-          on = next.by;
+    for (const Draft& draft : after) {
+      if (draft.finding.level != Level::Fix)
+        continue;
+      for (const Correction& next : correctionsOf(draft))
+        if (const double by = asMoveOf(move, draft.finding, next);
+            by * move.by > 0 && (on == 0 || std::abs(by) < std::abs(on)))
+          on = by;
+    }
     if (on == 0)
       return std::nullopt;
     move.by += on;

@@ -24,6 +24,10 @@ bool mayChange(const RuleRow& row, PieceKind moved);
 bool proved(const WallLayout& layout, const ResolvedLimits& limits, const Drafts& before, const Finding& finding,
             const Correction& correction);
 
+// Whether on the way to the end of a correction the finding gets worse before it goes.
+bool goesPast(const WallLayout& layout, const ResolvedLimits& limits, const Finding& finding,
+              const Correction& correction);
+
 // Where a move ends on the next obstacle: on past that, and past the one after it, the same way.
 std::optional<Correction> movedOn(const WallLayout& layout, const ResolvedLimits& limits, const Drafts& before,
                                   const Finding& finding, Correction move);

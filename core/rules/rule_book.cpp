@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "core/rules/correction.h"
 #include "core/rules/measure.h"
 #include "core/rules/proof.h"
 #include "core/rules/subjects.h"
@@ -197,16 +198,56 @@ auto orderOf(const Finding& f) {
                     f.region.z.from, f.measured);
 }
 
-// Of several moves of one field the first will do; another washer is a way of its own.
+// Of several moves the first will do; another washer is a way of its own, and past the obstacle only until one is found
+// that does not go past it.
 bool isNewWay(const Finding& finding, const Correction& correction) {
   return !finding.correction || correction.field == Correction::Field::Washer;
 }
 
-void addWay(Finding& finding, const Correction& correction) {
-  if (finding.correction)
-    finding.otherWays.push_back(correction);
+// Measured to an end, a face, a line or a target, which has no far side.
+bool oneSided(RuleId rule) {
+  switch (rule) {
+  case R::StrapEdge:
+  case R::StrapJoint:
+  case R::StrapPair:
+  case R::BoltEndFar:
+  case R::BoltEndNear:
+  case R::BoltSpacing:
+  case R::BoltThird:
+  case R::BoltCover:
+  case R::WasherSheathing:
+  case R::WasherSill:
+  case R::RodOffset:
+  case R::RodCover:
+  case R::RodEdge:
+  case R::BarCover:
+    return true;
+  default:
+    return false;
+  }
+}
+
+// Nothing to go past: a rule that measures to an end or a face says one move, and of two along the wall, in which
+// pieces are alike to the left and to the right, the shorter goes to the nearer side.
+bool cannotGoPast(const RuleId rule, const std::vector<Correction>& ways, const Correction& way) {
+  if (oneSided(rule))
+    return true;
+  return way.field == Correction::Field::Station && std::any_of(ways.begin(), ways.end(), [&](const Correction& other) {
+           return other.field == way.field && other.piece == way.piece && other.by * way.by < 0 &&
+                  std::abs(other.by) >= std::abs(way.by);
+         });
+}
+
+void addWay(const WallLayout& layout, const ResolvedLimits& limits, const Draft& draft, Correction way,
+            Finding& finding) {
+  way.past = !cannotGoPast(draft.finding.rule, draft.corrections, way) && goesPast(layout, limits, draft.finding, way);
+  const auto& others = finding.otherWays;
+  if (way.past && std::any_of(others.begin(), others.end(), [](const Correction& other) { return other.past; }))
+    return;
+  if (finding.correction || way.past)
+    finding.otherWays.push_back(way);
   else
-    finding.correction = correction;
+    finding.correction = way;
 }
 
 // Whether a piece may be asked to make way: columns, other anchors and straps, and bars that nobody has found in place.
@@ -236,12 +277,17 @@ std::vector<Correction> byTheOther(const WallLine& wall, const Draft& draft) {
   return moves;
 }
 
-void tryWays(const WallLayout& layout, const ResolvedLimits& limits, const Drafts& before, const Finding& drafted,
+void tryWays(const WallLayout& layout, const ResolvedLimits& limits, const Drafts& before, const Draft& draft,
              const std::vector<Correction>& ways, Finding& finding) {
   constexpr std::size_t tries = 8;
   for (std::size_t i = 0; i < std::min(tries, ways.size()); ++i)
-    if (isNewWay(finding, ways[i]) && proved(layout, limits, before, drafted, ways[i]))
-      addWay(finding, ways[i]);
+    if (isNewWay(finding, ways[i]) && proved(layout, limits, before, draft.finding, ways[i]))
+      addWay(layout, limits, draft, ways[i], finding);
+}
+
+bool goesAlongOrAcross(Correction::Field field) {
+  using Field = Correction::Field;
+  return field == Field::Station || field == Field::Depth || field == Field::LeftEnd || field == Field::RightEnd;
 }
 
 void tryMovingOn(const WallLayout& layout, const ResolvedLimits& limits, const Drafts& before, const Draft& draft,
@@ -249,15 +295,16 @@ void tryMovingOn(const WallLayout& layout, const ResolvedLimits& limits, const D
   constexpr std::size_t tries = 4;
   if (draft.finding.level != Level::Fix)
     return;
+  std::optional<Correction> least;
   for (std::size_t i = 0; i < std::min(tries, draft.corrections.size()); ++i) {
-    using Field = Correction::Field;
-    const Field field = draft.corrections[i].field;
-    if ((field != Field::Station && field != Field::Depth) || draft.corrections[i].by == 0)
+    if (!goesAlongOrAcross(draft.corrections[i].field) || draft.corrections[i].by == 0)
       continue;
     const auto farther = movedOn(layout, limits, before, draft.finding, draft.corrections[i]);
-    if (farther && (!finding.correction || std::abs(farther->by) < std::abs(finding.correction->by)))
-      finding.correction = farther;
+    if (farther && (!least || std::abs(farther->by) < std::abs(least->by)))
+      least = farther;
   }
+  if (least)
+    addWay(layout, limits, draft, *least, finding);
 }
 
 } // namespace
@@ -288,13 +335,14 @@ std::optional<RuleId> ruleByName(std::string_view name) {
 Findings checkWall(const WallLayout& layout, const ResolvedLimits& limits) {
   const Drafts drafts = draftsOf(layout, limits);
   Findings findings;
-  for (const Draft& draft : drafts) {
+  for (Draft draft : drafts) {
+    draft.corrections = correctionsOf(draft);
     findings.push_back(draft.finding);
-    tryWays(layout, limits, drafts, draft.finding, draft.corrections, findings.back());
-    if (!findings.back().correction)
+    tryWays(layout, limits, drafts, draft, draft.corrections, findings.back());
+    if (!firstWay(findings.back()))
       tryMovingOn(layout, limits, drafts, draft, findings.back());
-    if (!findings.back().correction)
-      tryWays(layout, limits, drafts, draft.finding, byTheOther(*layout.wall, draft), findings.back());
+    if (!firstWay(findings.back()))
+      tryWays(layout, limits, drafts, draft, byTheOther(*layout.wall, draft), findings.back());
   }
   std::sort(findings.begin(), findings.end(),
             [](const Finding& a, const Finding& b) { return orderOf(a) < orderOf(b); });

@@ -43,13 +43,15 @@ void checkSteel(const WallLayout& layout, double target, const StrapBody& strap,
   const Box3 region = regionBetween(strap.embedded, bar.body, within, nearest);
   Draft& draft = report(drafts, layout, RuleId::StrapSteel, fix ? Level::Fix : Level::Watch, {strap.id, bar.id},
                         {nearest.distance, fix ? 0 : target, region});
-  const double station = strap.strap->station;
-  for (const double want : {target, 2 * tolerance::same})
-    if (fix || want == target)
-      for (const double by : movesUntilClear(station, [&](double moved) {
-             return !under(clearance(bar.body, shifted(strap.embedded, moved)).distance, want);
-           }))
-        draft.corrections.push_back({Field::Station, strap.id, by});
+  draft.search = [=, id = strap.id, station = strap.strap->station, plate = strap.embedded, axis = bar.body] {
+    std::vector<Correction> ways;
+    for (const double want : {target, 2 * tolerance::same})
+      if (fix || want == target)
+        for (const double by : movesUntilClear(
+                 station, [&](double moved) { return !under(clearance(axis, shifted(plate, moved)).distance, want); }))
+          ways.push_back({Field::Station, id, by});
+    return ways;
+  };
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 // What to do about findings, in words: the moves that cure them, and advice where no single move does.
 #include <cmath>
 
+#include "core/rules/correction.h"
 #include "core/rules/word_parts.h"
 #include "core/rules/wording.h"
 
@@ -26,19 +27,26 @@ std::string washerWords(const Job& job, const Finding& f, const Correction& c) {
   return type && type->slot && f.rule != R::WasherSlot ? words + " with a cut washer" : words;
 }
 
+// Said of a move that ends on the far side of what is in the way: the hand that makes it must know.
+std::string pastWords(const Job& job, const Finding& f, const Correction& c) {
+  const std::string other = nameOf(job, f, c.piece == f.pieces.front() ? 1 : 0);
+  return c.past ? " past " + (other.empty() ? std::string("it") : other) : std::string();
+}
+
 } // namespace
 
 std::string correctionShort(const Job& job, const Finding& f) {
-  return f.correction ? wayShort(job, f, *f.correction) : std::string();
+  const auto way = firstWay(f);
+  return way ? wayShort(job, f, *way) : std::string();
 }
 
 std::string wayShort(const Job& job, const Finding& f, const Correction& c) {
   const bool more = c.by > 0;
   switch (c.field) {
   case Correction::Field::Station:
-    return (more ? "right " : "left ") + correctionAmount(job, c);
+    return (more ? "right " : "left ") + correctionAmount(job, c) + pastWords(job, f, c);
   case Correction::Field::Depth:
-    return (more ? "in " : "out ") + correctionAmount(job, c);
+    return (more ? "in " : "out ") + correctionAmount(job, c) + pastWords(job, f, c);
   case Correction::Field::Height:
   case Correction::Field::Projection:
     return (more ? "up " : "down ") + correctionAmount(job, c);
@@ -73,11 +81,12 @@ std::string wayWords(const Job& job, const Finding& f, const Correction& c) {
 }
 
 std::string correctionWords(const Job& job, const Finding& f) {
-  return f.correction ? wayWords(job, f, *f.correction) : std::string();
+  const auto way = firstWay(f);
+  return way ? wayWords(job, f, *way) : std::string();
 }
 
 std::string adviceWords(const Finding& f) {
-  if (f.correction)
+  if (firstWay(f))
     return {};
   switch (f.rule) {
   case R::StrapMissing:

@@ -72,8 +72,12 @@ TEST(ColumnRules, NotOverASpliceWhateverIsAllowed) {
 
 TEST(ColumnRules, AColumnBesideEverySill) {
   const BareWall beside = onSill(49.75); // from 48, where the sill ends
-  EXPECT_TRUE(finds(beside, R::ColumnSill, {.pieces = {beside.wall.columns[0].id}, .measured = 3.5, .limit = 0,
-                                            .region = {{48, 51.5}, deep, {0, 1.5}}}));
+  EXPECT_TRUE(finds(beside, R::ColumnSill,
+                    {.pieces = {beside.wall.columns[0].id},
+                     .measured = 3.5,
+                     .limit = 0,
+                     .region = {{48, 51.5}, deep, {0, 1.5}},
+                     .correction = shifted(beside.wall.columns[0].id, -3.5)}));
   BareWall none = beside; // a wall without sills yet says nothing
   none.wall.sills.clear();
   EXPECT_TRUE(silent(none, R::ColumnSill));

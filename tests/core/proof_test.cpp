@@ -17,7 +17,7 @@ namespace {
 
 bool sameDrafts(const Drafts& a, const Drafts& b) {
   return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const Draft& x, const Draft& y) {
-    return x.finding == y.finding && x.corrections == y.corrections;
+    return x.finding == y.finding && correctionsOf(x) == correctionsOf(y);
   });
 }
 

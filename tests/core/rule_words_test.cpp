@@ -8,6 +8,7 @@
 
 #include "core/model/lookup.h"
 #include "core/rules/checker.h"
+#include "core/rules/correction.h"
 #include "core/rules/rule_book.h"
 #include "core/rules/wording.h"
 #include "strap_wall.h"
@@ -39,8 +40,8 @@ void expectWords(const Job& job, const Finding& f) {
   const std::string sentence = message(job, f);
   EXPECT_TRUE(saysSomething(sentence));
   EXPECT_TRUE(sentence.ends_with('.') && !sentence.ends_with("..")) << sentence;
-  EXPECT_EQ(correctionWords(job, f).empty(), !f.correction.has_value());
-  EXPECT_EQ(correctionShort(job, f).empty(), !f.correction.has_value());
+  EXPECT_EQ(correctionWords(job, f).empty(), !firstWay(f).has_value());
+  EXPECT_EQ(correctionShort(job, f).empty(), !firstWay(f).has_value());
   for (const std::string& text : {label(job, f), whereabouts(job, f), sentence})
     EXPECT_EQ(text.find("nan"), std::string::npos) << text;
 }

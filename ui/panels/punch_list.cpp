@@ -106,7 +106,7 @@ QRectF PunchListDelegate::fixButton(const Job& job, const Finding& finding, cons
 }
 
 QRectF PunchListDelegate::waysButton(const Job& job, const Finding& finding, const QRect& row) {
-  if (finding.otherWays.empty())
+  if (allWays(finding).size() < 2)
     return {};
   const QRectF fix = fixButton(job, finding, row);
   const double width = buttonWidth(PunchList::tr("or…"), 12.5);
@@ -274,7 +274,7 @@ void PunchList::addWays(QMenu& menu, int row) {
 
 void PunchList::askWay(int row) {
   const auto found = model_.finding(row);
-  if (!found || found->finding().otherWays.empty())
+  if (!found || allWays(found->finding()).size() < 2)
     return;
   auto* menu = new QMenu(this);
   menu->setAttribute(Qt::WA_DeleteOnClose);
