@@ -67,7 +67,7 @@ std::string findingJson(const Job& job, const Finding& f) {
     const std::string mark = markOf(job, {f.wall, piece});
     pieces += (pieces.empty() ? "" : ", ") + jsonText(mark.empty() ? "#" + std::to_string(piece.value) : mark);
   }
-  constexpr std::array units{"in", "count", "ratio"};
+  constexpr std::array units{"in", "count", "ratio", "%", "lb"}; // as Unit has them
   const Point3 at = middleOf(f.region);
   return "{\"rule\": " + jsonText(rule(f.rule).name) + ", \"level\": " + jsonText(word(f.level)) +
          ", \"wall\": " + jsonText(markOf(job, {f.wall, {}})) + ", \"pieces\": [" + pieces +

@@ -7,6 +7,7 @@
 #include <filesystem>
 #include <fstream>
 #include <sstream>
+#include <map>
 #include <string>
 
 #include <QJsonArray>
@@ -98,6 +99,23 @@ TEST_F(CommandLine, checkFindsTheConflictsOfMovedSteel) {
     }
   }
   EXPECT_TRUE(edge);
+}
+
+TEST_F(CommandLine, checkNamesTheUnitOfEveryFinding) {
+  const QJsonObject object = parsed(run("check --json " + sample("punch-list-practice")).out).object();
+  std::map<std::string, int> units;
+  for (const auto& value : object["findings"].toArray()) {
+    const QJsonObject finding = value.toObject();
+    const std::string unit = finding["unit"].toString().toStdString();
+    const bool forces = finding["rule"].toString() == "bolt.shear" || finding["rule"].toString() == "panel.tie" ||
+                        finding["rule"].toString() == "strap.capacity";
+    EXPECT_EQ(unit == "lb", forces) << finding["rule"].toString().toStdString();
+    EXPECT_EQ(unit == "%", finding["rule"].toString() == "panel.lever");
+    ++units[unit];
+  }
+  EXPECT_EQ(units.size(), 4u); // nothing there is measured in per cent
+  for (const char* unit : {"in", "count", "ratio", "lb"})
+    EXPECT_GT(units[unit], 0) << unit;
 }
 
 TEST_F(CommandLine, manyJobsGiveAListInTheirOrder) {
