@@ -18,6 +18,9 @@ Box3 nutBox(const AnchorBody& anchor);
 // Shank with hook, head or foot plate.
 std::vector<Capsule> partsOf(const AnchorBody& anchor);
 double projectionOf(const AnchorBody& anchor);
+bool hasHook(const AnchorBody& anchor);
+// How far a hook comes out of the concrete, through its faces, ends or bottom; 0 where it is inside.
+double outsideConcrete(const WallLayout& layout, const AnchorBody& bolt, const Box3& hook);
 
 // Nothing where it goes through no sill, or its nut is not tabulated.
 std::optional<ThreadStack> stackOn(const WallLayout& layout, const AnchorBody& anchor, double standoutThreads);

@@ -55,16 +55,20 @@ void reportHook(const WallLayout& layout, const AnchorBody& bolt, Level level, c
     draft.corrections.push_back({Field::Hook, bolt.id, 0});
 }
 
-// How far the hook comes out of the concrete, through its faces, ends or bottom; nothing or less where it is inside.
-double outside(const WallLayout& layout, const AnchorBody& bolt, const Box3& hook) {
+} // namespace
+
+bool hasHook(const AnchorBody& anchor) {
+  return !anchor.isRod && anchor.boltType->end != BoltEnd::Headed && anchor.boltType->hookLeg > 0 &&
+         !anchor.foot.empty();
+}
+
+double outsideConcrete(const WallLayout& layout, const AnchorBody& bolt, const Box3& hook) {
   double most = 0;
   for (const Cover& cover : coversOf(layout, hook, bolt.diameter / 2, 0))
     if (cover.face != CoverFace::Top && cover.face != CoverFace::FootingTop)
       most = std::max(most, -cover.measured);
   return most;
 }
-
-} // namespace
 
 // ACI 318-19 Table 17.9.2(a): between the axes of cast-in anchors, by the larger diameter.
 void checkBoltGap(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
@@ -88,10 +92,10 @@ void checkBoltCover(const WallLayout& layout, const ResolvedLimits&, Drafts& dra
 // Variants: 0 not inward, 1 leg short, 2 leg long, 3 out of the concrete.
 void checkBoltHook(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
   for (const AnchorBody& bolt : layout.anchors) {
-    if (bolt.isRod || bolt.boltType->end == BoltEnd::Headed || bolt.boltType->hookLeg <= 0 || bolt.foot.empty())
+    if (!hasHook(bolt))
       continue;
     const Box3 hook = bounds(bolt.foot.front());
-    const double out = outside(layout, bolt, hook);
+    const double out = outsideConcrete(layout, bolt, hook);
     if (over(out, 0)) {
       reportHook(layout, bolt, Level::Fix, {out, 0, hook, Wanted::AtMost, Unit::Inch, 3}, drafts);
       continue;

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/rules/bolts_in_sill.h"
 #include "core/rules/measure.h"
 #include "core/rules/subjects.h"
 
@@ -28,29 +29,6 @@ bool shortWall(const WallLayout& layout, double upTo) {
   return layout.place.atStart && layout.place.atEnd && !over(layout.length, upTo);
 }
 
-struct SpacingLimit {
-  double inches;
-  bool fromPlans;
-};
-
-SpacingLimit spacingLimit(const WallLayout& layout, const ResolvedLimits& limits, Interval between) {
-  const bool tall = layout.limits->storeys > 2;
-  SpacingLimit limit{limits[tall ? LimitKey::BoltSpacingTall : LimitKey::BoltSpacing], false};
-  const auto lower = [&](std::optional<double> plans) {
-    if (plans && *plans < limit.inches)
-      limit = {*plans, true};
-  };
-  lower(layout.limits->planBoltSpacing);
-  for (const Panel& panel : layout.wall->panels) {
-    if (gap(between, {panel.from, panel.to}) > -tolerance::same)
-      continue;
-    for (const WallEndMark& mark : *layout.marks)
-      if (mark.mark == panel.leftMark || mark.mark == panel.rightMark)
-        lower(mark.boltSpacing);
-  }
-  return limit;
-}
-
 void checkFarEnd(const WallLayout& layout, double limit, const SillPiece& piece, const AnchorBody& bolt, Side end,
                  Drafts& drafts) {
   const double at = end == Side::Left ? piece.box.s.from : piece.box.s.to;
@@ -66,11 +44,51 @@ void checkFarEnd(const WallLayout& layout, double limit, const SillPiece& piece,
 
 } // namespace
 
+double boltsNeeded(const WallLayout& layout, const ResolvedLimits& limits) {
+  if (shortWall(layout, limits[LimitKey::BoltNoWall]))
+    return 0;
+  return shortWall(layout, limits[LimitKey::BoltShortWall]) ? 1 : limits[LimitKey::BoltCount];
+}
+
+std::optional<double> markedSpacing(const WallLayout& layout, const Panel& panel) {
+  std::optional<double> least;
+  for (const WallEndMark& mark : *layout.marks)
+    if (mark.boltSpacing && (mark.mark == panel.leftMark || mark.mark == panel.rightMark))
+      least = std::min(least.value_or(*mark.boltSpacing), *mark.boltSpacing);
+  return least;
+}
+
+SpacingLimit spacingLimit(const WallLayout& layout, const ResolvedLimits& limits, Interval between) {
+  const bool tall = layout.limits->storeys > 2;
+  SpacingLimit limit{limits[tall ? LimitKey::BoltSpacingTall : LimitKey::BoltSpacing], false};
+  const auto lower = [&](std::optional<double> plans) {
+    if (plans && *plans < limit.inches)
+      limit = {*plans, true};
+  };
+  lower(layout.limits->planBoltSpacing);
+  for (const Panel& panel : layout.wall->panels)
+    if (gap(between, {panel.from, panel.to}) <= -tolerance::same)
+      lower(markedSpacing(layout, panel));
+  return limit;
+}
+
+Interval wholeSill(const WallLayout& layout, const SillPiece& piece) {
+  Interval whole = piece.box.s;
+  bool grew = true;
+  while (grew) {
+    grew = false;
+    for (const SillPiece& other : layout.sills)
+      if (other.sill == piece.sill && gap(whole, other.box.s) < tolerance::same &&
+          !(hull(whole, other.box.s) == whole)) {
+        whole = hull(whole, other.box.s);
+        grew = true;
+      }
+  }
+  return whole;
+}
+
 void checkBoltCount(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
-  const bool oneWillDo = shortWall(layout, limits[LimitKey::BoltShortWall]);
-  const double needed = shortWall(layout, limits[LimitKey::BoltNoWall]) ? 0
-                        : oneWillDo                                     ? 1
-                                                                        : limits[LimitKey::BoltCount];
+  const double needed = boltsNeeded(layout, limits);
   for (std::size_t i = 0; i < layout.sills.size(); ++i) {
     const SillPiece& piece = layout.sills[i];
     const Bolts bolts = boltsIn(layout, i);

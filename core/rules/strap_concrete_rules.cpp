@@ -4,8 +4,8 @@
 
 #include "core/geometry/clearance.h"
 #include "core/geometry/plate_part.h"
-#include "core/rules/corner_cover.h"
 #include "core/rules/measure.h"
+#include "core/rules/strap_hook.h"
 #include "core/rules/subjects.h"
 
 namespace sillwright {
@@ -62,13 +62,25 @@ void checkStrapSteel(const WallLayout& layout, const ResolvedLimits& limits, Dra
       checkSteel(layout, limits[LimitKey::StrapSteelTarget], strap, bar, drafts);
 }
 
+double hookToBottom(const WallLayout& layout, const Box3& embedded) {
+  return embedded.z.from - bottomUnder(layout, embedded);
+}
+
+std::optional<Box3> partInStem(const WallLayout& layout, const Ribbon& embedded, double joint) {
+  return partWithin(embedded, {-farthest, farthest}, {layout.stemBottom, joint});
+}
+
+Cover hookToInside(const WallLayout& layout, const Box3& part) {
+  return sideCover(layout, {part}, part.z, layout.across, CoverFace::Inside, false);
+}
+
 void checkStrapDepth(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
   for (const StrapBody& strap : layout.straps) {
     if (strap.embedded.profile.empty())
       continue;
     const Box3& box = strap.embeddedBox;
-    const double bottom = bottomUnder(layout, box);
-    const double cover = box.z.from - bottom;
+    const double cover = hookToBottom(layout, box);
+    const double bottom = box.z.from - cover;
     const bool fix = touching(cover);
     const double target = limits[LimitKey::StrapDepthTarget];
     if (!fix && !under(cover, target))
@@ -86,17 +98,17 @@ void checkStrapBack(const WallLayout& layout, const ResolvedLimits& limits, Draf
   for (const StrapBody& strap : layout.straps) {
     if (over(layout.across.to - strap.embeddedBox.d.to, std::max(target, tolerance::same)))
       continue; // a neighbour's concrete can only add to that
-    // Below the top of the footing the concrete goes on behind the stem.
-    const Interval stem{layout.stemBottom, strap.joint};
-    const auto part = partWithin(strap.embedded, {-farthest, farthest}, stem);
+    const auto part = partInStem(layout, strap.embedded, strap.joint);
     if (!part)
       continue;
-    const Cover back = sideCover(layout, {*part}, part->z, layout.across, CoverFace::Inside, false);
+    const Cover back = hookToInside(layout, *part);
     const bool fix = touching(back.measured);
     if (!fix && !under(back.measured, target))
       continue;
     const double within = fix ? asGoodAsOne : target;
-    const Box3 near = partWithin(strap.embedded, {layout.across.to - within, farthest}, stem).value_or(*part);
+    const Box3 near =
+        partWithin(strap.embedded, {layout.across.to - within, farthest}, {layout.stemBottom, strap.joint})
+            .value_or(*part);
     report(drafts, layout, RuleId::StrapBack, fix ? Level::Fix : Level::Watch, {strap.id},
            {back.measured, fix ? 0 : target, {back.region.s, back.region.d, near.z}});
   }

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/rules/bolts_in_sill.h"
 #include "core/rules/measure.h"
 #include "core/rules/sheathed_edge.h"
 #include "core/rules/subjects.h"
@@ -35,21 +36,6 @@ void checkSheathedEdge(const WallLayout& layout, double limit, const AnchorBody&
   draft.corrections.push_back(move(bolt.id, Field::Depth, bolt.depth, edge.outside ? -by : by));
   for (const Correction& other : washersThatReach(layout, bolt, edge, limit))
     draft.corrections.push_back(other);
-}
-
-Interval wholeSill(const WallLayout& layout, const SillPiece& piece) {
-  Interval whole = piece.box.s;
-  bool grew = true;
-  while (grew) {
-    grew = false;
-    for (const SillPiece& other : layout.sills)
-      if (other.sill == piece.sill && gap(whole, other.box.s) < tolerance::same &&
-          !(hull(whole, other.box.s) == whole)) {
-        whole = hull(whole, other.box.s);
-        grew = true;
-      }
-  }
-  return whole;
 }
 
 // Parts of the washer beyond the sill, across (depth) and along (station).

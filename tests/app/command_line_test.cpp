@@ -118,6 +118,27 @@ TEST_F(CommandLine, checkNamesTheUnitOfEveryFinding) {
     EXPECT_GT(units[unit], 0) << unit;
 }
 
+TEST_F(CommandLine, slotsTellWhereEachPieceMayStand) {
+  const Outcome sound = run("slots --json " + sample("boat-shed-front"));
+  EXPECT_EQ(sound.status, 0);
+  const QJsonArray pieces = parsed(sound.out).object()["pieces"].toArray();
+  ASSERT_GT(pieces.size(), 10);
+  for (const auto& value : pieces) {
+    const QJsonObject piece = value.toObject();
+    const double at = piece["at"].toDouble(), left = piece["room"].toObject()["left"].toDouble(-1),
+                 right = piece["room"].toObject()["right"].toDouble(-1);
+    EXPECT_TRUE(left >= 0 && right >= 0) << piece["piece"].toString().toStdString();
+    bool inOne = false;
+    for (const auto& slot : piece["slots"].toArray())
+      inOne = inOne || (std::abs(at - left - slot.toArray()[0].toDouble()) < 1e-6 &&
+                        std::abs(at + right - slot.toArray()[1].toDouble()) < 1e-6);
+    EXPECT_TRUE(inOne) << piece["piece"].toString().toStdString();
+  }
+  const Outcome moved = run("slots " + sample("boat-shed-front-steel-moved"));
+  EXPECT_EQ(moved.status, 1);
+  EXPECT_NE(moved.out.find("not where it is"), std::string::npos) << moved.out;
+}
+
 TEST_F(CommandLine, manyJobsGiveAListInTheirOrder) {
   const Outcome outcome = run("check --json " + sample("boat-shed-front") + " " + sample("ridge-house") + " " +
                               sample("boat-shed-front-steel-moved"));
