@@ -55,18 +55,6 @@ bool passesClear(const Box3& first, const Box3& second, Along along, double reac
   return apart > 0 && apart >= reach;
 }
 
-// A bar that goes along the wall and across it at once. It is taken from where it is beside the other, so that the
-// digits of far stations are not lost.
-template <class Other>
-Interval leaningNear(Segment3 moving, const Other& other, const Vector3d& centre, Along along, double reach) {
-  const Vector3d way = direction(along);
-  const double start = way.dot(centre - (moving.a + moving.b) / 2);
-  moving.a += way * start;
-  moving.b += way * start;
-  const Interval near = shiftsNear(moving, way, other, reach);
-  return {near.from + start, near.to + start};
-}
-
 Interval sweptNear(const Swept& first, const Swept& second, Along along, double reach) {
   return along == Along::Station ? stationsNear(first, second, reach) : depthsNear(first, second, reach);
 }
@@ -82,7 +70,7 @@ Interval platesNear(const Swept& first, const Swept& second, Along along, double
 Interval barNear(const Capsule& bar, const std::optional<Swept>& sweptBar, const OrientedBox& box, Along along,
                  double reach) {
   return sweptBar ? sweptNear(*sweptBar, swept(box), along, reach)
-                  : leaningNear(axis(bar), box, box.centre, along, reach);
+                  : shiftsNear(axis(bar), direction(along), box, reach);
 }
 
 std::vector<BlockedShifts> merged(std::vector<BlockedShifts> shifts) {
@@ -104,8 +92,7 @@ std::optional<BlockedShifts> blockedShifts(const Capsule& first, const Capsule& 
     return std::nullopt;
   if (const auto own = sweptAxis(first), other = sweptAxis(second); own && other)
     return blocked(sweptNear(*own, *other, along, reach));
-  const Segment3 other = axis(second);
-  return blocked(leaningNear(axis(first), other, (other.a + other.b) / 2, along, reach));
+  return blocked(shiftsNear(axis(first), direction(along), axis(second), reach));
 }
 
 std::optional<BlockedShifts> blockedShifts(const Capsule& bar, const Box3& box, Along along, double within) {

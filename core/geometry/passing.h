@@ -1,10 +1,15 @@
-// By how much a shape may be shifted along the wall or across it before it comes too near another. Inches, wall frame.
+// By how much a shape may be shifted along the wall or across it before it comes too near another. Inches, wall frame;
+// all numbers finite.
+//
 // Answers are in shifts of the first shape, positive to the right (station) or inward (depth), and agree with
 // clearance(): a shift is blocked when clearance(first so shifted, second).distance < within. Exactly `within` apart is
-// not blocked, so blocked shifts are open at both ends. `within` may be any number. Bars whose axes may go all the way
-// into each other (within not above minus the radii) block nothing, nor does a plate without a profile. Coordinates and
-// sizes must be finite. All by closed formulas. An end is exact to 1e-7 in where the shapes meet it at an angle; where
-// they graze, the end may be as far off as a change of the distance by rounding (some 1e-13 in) moves it.
+// not blocked, so blocked shifts are open at both ends.
+//
+// `within` may be 0 or below too. A bar blocks nothing where `within` is not above minus the radii, because axes never
+// come nearer than nothing; a plate without a profile blocks nothing.
+//
+// All by closed formulas. An end is exact to 1e-7 in where the shapes meet at an angle to the shift; where they graze,
+// it is as exact as the distance (some 1e-13 in) lets it be: just outside the distance is `within` up to rounding.
 #pragma once
 
 #include <optional>
