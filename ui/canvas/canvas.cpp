@@ -144,7 +144,7 @@ void Canvas::mouseMoveEvent(QMouseEvent* event) {
     bench_.drag(pointer);
   else if (mouse_ == Mouse::Free)
     showCursor(at);
-  emit pointed(wordsFor(pointer));
+  Q_EMIT pointed(wordsFor(pointer));
 }
 
 void Canvas::mouseReleaseEvent(QMouseEvent* event) {
@@ -174,7 +174,7 @@ void Canvas::showCursor(QPointF pixel) {
 }
 
 void Canvas::leaveEvent(QEvent* event) {
-  emit pointed({});
+  Q_EMIT pointed({});
   QWidget::leaveEvent(event);
 }
 
@@ -285,7 +285,7 @@ void Canvas::place(const QMimeData& carried, QPointF pixel, Qt::KeyboardModifier
     bench_.dragPlace(pointer);
   else
     placing_ = bench_.beginPlace(carried.data(shelfMimeType).toStdString(), pointer);
-  emit pointed(wordsFor(pointer));
+  Q_EMIT pointed(wordsFor(pointer));
 }
 
 void Canvas::dragEnterEvent(QDragEnterEvent* event) {

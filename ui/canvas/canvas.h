@@ -58,7 +58,7 @@ public:
   // In the order they are met from left to right.
   virtual std::vector<SpokenPiece> spokenPieces() = 0;
 
-signals:
+Q_SIGNALS:
   void pointed(const QString& words); // where the pointer is, in words; empty when it left
   void viewChanged();
 

@@ -53,7 +53,7 @@ void ElevationCanvas::showView(ElevationView view) {
     return;
   view_ = view;
   makeStale();
-  emit viewChanged();
+  Q_EMIT viewChanged();
 }
 
 void ElevationCanvas::zoomToFit() {

@@ -120,7 +120,7 @@ void PlanCanvas::zoomToFit() {
   setScale(view.scale);
   pan_ = pan;
   update();
-  emit viewChanged();
+  Q_EMIT viewChanged();
 }
 
 void PlanCanvas::zoomToSelection() {
@@ -134,7 +134,7 @@ void PlanCanvas::zoomToSelection() {
   const QPointF middle = QPointF(a.x + b.x, -(a.y + b.y)) / 2 * scale_ * pixelsPerPoint;
   pan_ = QPointF(width(), height()) / 2 - middle;
   update();
-  emit viewChanged();
+  Q_EMIT viewChanged();
 }
 
 void PlanCanvas::zoomBy(double factor, QPointF about) {
@@ -143,14 +143,14 @@ void PlanCanvas::zoomBy(double factor, QPointF about) {
   setScale(scale_ * factor);
   pan_ += about - pixelOf(at);
   update();
-  emit viewChanged();
+  Q_EMIT viewChanged();
 }
 
 void PlanCanvas::panBy(QPointF pixels) {
   fitted_ = false;
   pan_ += pixels;
   update();
-  emit viewChanged();
+  Q_EMIT viewChanged();
 }
 
 void PlanCanvas::resizeEvent(QResizeEvent* event) {

@@ -67,7 +67,7 @@ void SectionCanvas::follow(const WorkNotice& notice) {
 void SectionCanvas::showView(const SectionView& view) {
   view_ = view;
   makeStale();
-  emit viewChanged();
+  Q_EMIT viewChanged();
 }
 
 // The foundation below a pour line that is given from beside must still be seen: the scale gives way.

@@ -186,7 +186,7 @@ QWidget* Card::makeTypeButton(const Field& field) {
   button->setAccessibleName(tr("%1: show it in hardware and marks").arg(text(field.title)));
   button->setToolTip(tr("Its numbers, in hardware and marks"));
   connect(button, &QPushButton::clicked, this, [this, key = field.key] {
-    emit typeWanted(pieces_.empty() ? Id{} : listedAt(bench_.job(), pieces_.front(), key));
+    Q_EMIT typeWanted(pieces_.empty() ? Id{} : listedAt(bench_.job(), pieces_.front(), key));
   });
   return button;
 }

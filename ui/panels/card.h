@@ -32,7 +32,7 @@ public:
   // What is said at a field that was not understood; empty where all is well.
   QString errorAt(const std::string& key) const;
 
-signals:
+Q_SIGNALS:
   void whyWanted(int rule); // a RuleId: of a finding below the fields
   void typeWanted(Id listed); // the type or mark that a field names; may be empty
 

@@ -51,7 +51,7 @@ FindingLine::FindingLine(Workbench& bench, QWidget* parent)
   column->addLayout(ways_);
   why_->setObjectName(QStringLiteral("why"));
   why_->resize(why_->sizeHint());
-  connect(why_, &QPushButton::clicked, this, [this] { emit whyWanted(static_cast<int>(finding_.rule)); });
+  connect(why_, &QPushButton::clicked, this, [this] { Q_EMIT whyWanted(static_cast<int>(finding_.rule)); });
 }
 
 void FindingLine::setFinding(const Finding& finding, bool first) {

@@ -24,7 +24,7 @@ public:
   void setFinding(const Finding& finding, bool first);
   void setTheme(ThemeName theme);
 
-signals:
+Q_SIGNALS:
   void whyWanted(int rule); // a RuleId
 
 protected:

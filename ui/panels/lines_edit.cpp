@@ -22,7 +22,7 @@ LinesEdit::LinesEdit(QWidget* parent) : QPlainTextEdit(parent) {
   connect(this, &QPlainTextEdit::textChanged, this, [this] {
     fitLines();
     if (!putting_)
-      emit edited();
+      Q_EMIT edited();
   });
 }
 
@@ -46,7 +46,7 @@ bool LinesEdit::event(QEvent* event) {
 
 void LinesEdit::keyPressEvent(QKeyEvent* event) {
   if (isEntering(*event))
-    emit finished();
+    Q_EMIT finished();
   else
     QPlainTextEdit::keyPressEvent(event);
 }
@@ -54,7 +54,7 @@ void LinesEdit::keyPressEvent(QKeyEvent* event) {
 void LinesEdit::focusOutEvent(QFocusEvent* event) {
   QPlainTextEdit::focusOutEvent(event);
   if (event->reason() != Qt::PopupFocusReason)
-    emit finished();
+    Q_EMIT finished();
 }
 
 void LinesEdit::fitLines() {

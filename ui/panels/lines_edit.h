@@ -17,7 +17,7 @@ public:
   bool isModified() const { return document()->isModified(); }
   void setModified(bool modified) { document()->setModified(modified); }
 
-signals:
+Q_SIGNALS:
   void edited();
   void finished(); // Ctrl+Enter, or the keyboard goes elsewhere
 

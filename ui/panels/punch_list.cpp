@@ -63,7 +63,7 @@ void PunchListModel::follow(const WorkNotice& notice) {
           else if (change.kind == Kind::Inserted)
             endInsertRows();
           else
-            emit dataChanged(index(change.first), index(change.first + change.count - 1));
+            Q_EMIT dataChanged(index(change.first), index(change.first + change.count - 1));
         });
   }
 }
@@ -261,7 +261,7 @@ void PunchList::keyPressEvent(QKeyEvent* event) {
 
 void PunchList::askWhy(int row) {
   if (const auto found = model_.finding(row))
-    emit whyWanted(static_cast<int>(found->finding().rule));
+    Q_EMIT whyWanted(static_cast<int>(found->finding().rule));
 }
 
 void PunchList::addWays(QMenu& menu, int row) {

@@ -76,7 +76,7 @@ public:
   // "3 on wall A, 1 elsewhere"
   QString note() const;
 
-signals:
+Q_SIGNALS:
   void whyWanted(int rule); // a RuleId
 
 protected:

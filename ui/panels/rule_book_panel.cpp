@@ -89,7 +89,7 @@ RuleBookPanel::RuleBookPanel(Workbench& bench, QWidget* parent)
     Session& session = bench_.session();
     session.show(piece.wall);
     session.select(piece.piece ? Selection{piece} : Selection{});
-    emit leaveWanted(); // its card is where the rule book stands
+    Q_EMIT leaveWanted(); // its card is where the rule book stands
   });
   connect(page_, &RulePage::restoreLimitWanted, this, [this](const QString& limit) {
     Session& session = bench_.session();
@@ -103,7 +103,7 @@ RuleBookPanel::RuleBookPanel(Workbench& bench, QWidget* parent)
   auto* leave = new QShortcut(Qt::Key_Escape, this, nullptr, nullptr, Qt::WidgetWithChildrenShortcut);
   connect(leave, &QShortcut::activated, this, [this] {
     if (search_->text().isEmpty())
-      emit leaveWanted();
+      Q_EMIT leaveWanted();
     else
       search_->clear();
   });
@@ -155,7 +155,7 @@ void RuleBookPanel::searchFor(const QString& words) {
     list_->chooseFirst();
   else
     list_->scrollToItem(list_->currentItem());
-  emit noteChanged();
+  Q_EMIT noteChanged();
 }
 
 // From the search line, down goes into the list; Enter does, too.

@@ -35,7 +35,7 @@ public:
   RulePage& page() const { return *page_; }
   QTableWidget& table() const { return *table_; }
 
-signals:
+Q_SIGNALS:
   void changeLimitWanted(const QString& limit);
   void changeCountsWanted(const QString& rule);
   void noteChanged();

@@ -185,12 +185,12 @@ void RulePage::addLimit(const LimitRow& row) {
   auto* buttons = new QVBoxLayout;
   buttons->setSpacing(4);
   auto* set = button(tr("Change this limit…"), "change " + name, tr("Change the limit %1").arg(name), theme_);
-  connect(set, &QPushButton::clicked, this, [this, name] { emit changeLimitWanted(name); });
+  connect(set, &QPushButton::clicked, this, [this, name] { Q_EMIT changeLimitWanted(name); });
   buttons->addWidget(set, 0, Qt::AlignLeft);
   if (change) {
     auto* back = button(tr("Back to the rule book's value"), "restore " + name,
                         tr("The rule book's value for %1").arg(name), theme_);
-    connect(back, &QPushButton::clicked, this, [this, name] { emit restoreLimitWanted(name); });
+    connect(back, &QPushButton::clicked, this, [this, name] { Q_EMIT restoreLimitWanted(name); });
     buttons->addWidget(back, 0, Qt::AlignLeft);
   }
   column_->addLayout(buttons);
@@ -217,12 +217,12 @@ void RulePage::addCounts(const RuleRow& row) {
     addWords(tr("Reason: %1").arg(grounds(*change)), 12);
   }
   auto* set = button(tr("How far it counts…"), "counts", tr("How far %1 counts in this job").arg(name), theme_);
-  connect(set, &QPushButton::clicked, this, [this, name] { emit changeCountsWanted(name); });
+  connect(set, &QPushButton::clicked, this, [this, name] { Q_EMIT changeCountsWanted(name); });
   column_->addWidget(set, 0, Qt::AlignLeft);
   if (change) {
     auto* back = button(tr("Let it count as in the rule book"), "restore counts",
                         tr("Let %1 count as in the rule book").arg(name), theme_);
-    connect(back, &QPushButton::clicked, this, [this, name] { emit restoreCountsWanted(name); });
+    connect(back, &QPushButton::clicked, this, [this, name] { Q_EMIT restoreCountsWanted(name); });
     column_->addWidget(back, 0, Qt::AlignLeft);
   }
 }
@@ -235,7 +235,7 @@ void RulePage::addWaiting(const Waiting& waiting) {
   const PieceRef at = waiting.first.front().at;
   const QString name = text(waiting.first.front().name);
   auto* go = button(tr("Show %1").arg(name), "waits for " + text(waiting.input), tr("Show %1").arg(name), theme_);
-  connect(go, &QPushButton::clicked, this, [this, at] { emit showWanted(at); });
+  connect(go, &QPushButton::clicked, this, [this, at] { Q_EMIT showWanted(at); });
   column_->addWidget(go, 0, Qt::AlignLeft);
 }
 

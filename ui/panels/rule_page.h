@@ -26,7 +26,7 @@ public:
   // All its words, a line each: for tests and for copying.
   QString words() const;
 
-signals:
+Q_SIGNALS:
   void changeLimitWanted(const QString& limit);
   void restoreLimitWanted(const QString& limit);
   void changeCountsWanted(const QString& rule);

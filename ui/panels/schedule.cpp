@@ -42,7 +42,7 @@ void ScheduleModel::follow() {
   if (!sameRows)
     endResetModel();
   else if (!ends_.empty())
-    emit dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
+    Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
 }
 
 int ScheduleModel::rowOf(Id piece) const {

@@ -174,7 +174,7 @@ void Shelf::build() {
     button->installEventFilter(this);
     button->show();
     connect(button, &QAbstractButton::clicked, this,
-            [this, key = item.key] { emit wanted(QString::fromStdString(key)); });
+            [this, key = item.key] { Q_EMIT wanted(QString::fromStdString(key)); });
     buttons_.push_back(button);
   }
   arrange();

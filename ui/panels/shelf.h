@@ -31,7 +31,7 @@ public:
   // The button of an item; null where there is none.
   QAbstractButton* itemButton(const std::string& key) const;
 
-signals:
+Q_SIGNALS:
   // Clicked, or Enter or Space pressed on it: it wants to stand in the middle of what is seen.
   void wanted(const QString& key);
 

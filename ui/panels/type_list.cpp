@@ -105,7 +105,7 @@ void TypeList::setListed(const std::vector<Listed>& all, const std::unordered_ma
       if (item(at)->flags() != Qt::NoItemFlags)
         setCurrentRow(at);
   }
-  emit currentRowChanged(currentRow());
+  Q_EMIT currentRowChanged(currentRow());
 }
 
 void TypeList::setTheme(ThemeName theme) {

@@ -104,7 +104,7 @@ TypesPanel::TypesPanel(Workbench& bench, QWidget* parent)
   auto* leave = new QShortcut(Qt::Key_Escape, this, nullptr, nullptr, Qt::WidgetWithChildrenShortcut);
   connect(leave, &QShortcut::activated, this, [this] {
     if (!form_->giveUp())
-      emit leaveWanted();
+      Q_EMIT leaveWanted();
   });
 }
 

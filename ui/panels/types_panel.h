@@ -36,7 +36,7 @@ public:
   QTableWidget& marks() const { return *marks_; }
   QString problem() const; // why nothing was removed
 
-signals:
+Q_SIGNALS:
   void leaveWanted(); // Esc
 
 protected:

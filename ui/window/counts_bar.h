@@ -25,7 +25,7 @@ public:
   std::array<bool, 3> shown() const;
   void setShown(Level level, bool on);
 
-signals:
+Q_SIGNALS:
   void shownChanged();
 
 protected:

@@ -69,7 +69,7 @@ void Files::take(const QString& path) {
     all.prepend(whole);
     QSettings().setValue(recentSetting, QStringList(all.mid(0, mostRecent)));
   }
-  emit changed();
+  Q_EMIT changed();
 }
 
 // A second program on one file is told, and may go on: the one that saves last wins.

@@ -44,7 +44,7 @@ public:
   // A copy of unsaved work beside its file; kept by itself every minute.
   void keepCopy();
 
-signals:
+Q_SIGNALS:
   void changed(); // path, or the list of recent files
 
 private:
