@@ -8,11 +8,19 @@
 
 namespace sillwright {
 
-// How far a piece may be slid, rounded down to a tape mark so that the last mark is still good:
-// "2 1/2\" left, 1 3/4\" right"; "none to the left, 1/2\" right"; "not where it is" where it stands in no slot.
+// From the tape mark nearest to where a piece stands, at which it is set, to the last mark of its slot on either side;
+// nothing where it stands in no slot.
+std::optional<Room> roomInMarks(const PieceSlots& slots);
+
+// How far a piece may be slid, in tape marks so that the last one is still good: "2 1/2\" left, 1 3/4\" right"; "none
+// to the left, 1/2\" right"; "none here" where it stands in no slot.
 std::string roomWords(const PieceSlots& slots, LengthStyle style);
-// The same for a narrow column: "2 1/2 | 1 3/4"; "-" where it stands in no slot.
+// The same for a narrow column: "2 1/2\" | 1 3/4\"".
 std::string roomShort(const PieceSlots& slots, LengthStyle style);
+// The slot that a piece stands in, else the nearest to it; nothing where there is none.
+std::optional<Interval> ownSlot(const PieceSlots& slots);
+// "10\" to 1'-2 1/4\"", each end on the last tape mark inside; a slot between two marks by its middle, to a 64th.
+std::string slotWords(Interval slot, LengthStyle style);
 // "10\" to 1'-2 1/4\", 2'-0\" to 2'-6\"", each end on the last tape mark inside; "nowhere" where there is none.
 std::string slotWords(const PieceSlots& slots, LengthStyle style);
 

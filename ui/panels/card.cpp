@@ -135,6 +135,7 @@ void Card::showFields() {
     rows_[i].field = fields[i];
   }
   filling_ = false;
+  slotRows_.show(bench_, pieces_);
   showFindings();
 }
 
@@ -176,6 +177,7 @@ void Card::build(const std::vector<Field>& fields) {
     grid_->addWidget(value, at, 1);
     rows_.push_back(std::move(row));
   }
+  slotRows_.addTo(*grid_, static_cast<int>(rows_.size()));
 }
 
 // From a field that names a type or a mark to where its numbers are entered.
@@ -343,6 +345,7 @@ void Card::showFindings() {
 
 void Card::setTheme(ThemeName theme) {
   theme_ = theme;
+  slotRows_.setTheme(theme);
   for (FindingLine* line : findChildren<FindingLine*>())
     line->setTheme(theme);
   for (WordButton* button : findChildren<WordButton*>())

@@ -1,5 +1,5 @@
-// The card of what is selected: every field, editable with the job's length parser; below it what was found on it. With
-// several pieces, the fields all of them have, set together.
+// The card of what is selected: every field, editable with the job's length parser; below it slot and slide room, and
+// what was found on it. With several pieces, the fields all of them have, set together.
 #pragma once
 
 #include <QLabel>
@@ -11,6 +11,7 @@
 #include "core/drawing/theme.h"
 #include "core/edit/fields.h"
 #include "core/gesture/workbench.h"
+#include "ui/panels/slot_rows.h"
 
 class QGridLayout;
 class QVBoxLayout;
@@ -31,6 +32,7 @@ public:
   QWidget* editorOf(const std::string& key) const;
   // What is said at a field that was not understood; empty where all is well.
   QString errorAt(const std::string& key) const;
+  const SlotRows& slotRows() const { return slotRows_; }
 
 Q_SIGNALS:
   void whyWanted(int rule); // a RuleId: of a finding below the fields
@@ -63,6 +65,7 @@ private:
   QWidget* sheet_;
   QGridLayout* grid_;
   QVBoxLayout* findings_;
+  SlotRows slotRows_;
   std::vector<Row> rows_;
   std::vector<PieceRef> pieces_;
   std::vector<Finding> shownFindings_;

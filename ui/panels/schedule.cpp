@@ -9,6 +9,9 @@
 
 #include "core/base/length.h"
 #include "core/drawing/hatch.h"
+#include "core/drawing/slide_sign.h"
+#include "core/refit/in_the_way.h"
+#include "core/refit/slot_words.h"
 #include "core/rules/wording.h"
 #include "ui/paint/painter.h"
 #include "ui/panels/look.h"
@@ -19,7 +22,7 @@ namespace {
 
 constexpr int rowPixels = 31;
 constexpr int headHeight = 25;
-constexpr std::array<int, ScheduleModel::ColumnCount> shares{58, 52, 74, 92, 100, 62}; // of the width
+constexpr std::array<int, ScheduleModel::ColumnCount> shares{54, 40, 57, 70, 74, 100, 45}; // of the width
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
 
@@ -39,6 +42,7 @@ void ScheduleModel::follow() {
     beginResetModel();
   wall_ = wall;
   ends_ = std::move(ends);
+  slots_.assign(ends_.size(), {});
   if (!sameRows)
     endResetModel();
   else if (!ends_.empty())
@@ -57,33 +61,63 @@ PieceRef ScheduleModel::pieceOf(int row) const {
   return {wall_->layout.wall->id, at.hardware ? at.hardware : at.column ? at.column : at.panel};
 }
 
+const std::optional<PieceSlots>& ScheduleModel::slotsOfRow(int row) const {
+  RowSlots& kept = slots_[static_cast<std::size_t>(row)];
+  if (!kept.known && end(row).hardware) {
+    kept.slots = slotsOf(wall_->layout, resolve(*wall_->layout.limits), end(row).hardware);
+    ++computed_;
+  }
+  kept.known = true;
+  return kept.slots;
+}
+
 int ScheduleModel::rowCount(const QModelIndex& parent) const {
   return parent.isValid() ? 0 : static_cast<int>(ends_.size());
 }
 
 int ScheduleModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
 
-QString ScheduleModel::words(const WallEnd& end, int column) const {
+QString ScheduleModel::words(int row, int column) const {
+  const WallEnd& end = this->end(row);
   switch (column) {
   case PanelColumn: return text(end.panelMark);
   case EndColumn: return end.end == Side::Left ? tr("left") : tr("right");
   case ColumnColumn: return text(end.columnMakeUp);
   case HardwareColumn: return end.hardware ? text(end.hardwareMark + " " + end.hardwareKind) : tr("none");
   case AtColumn: return end.station ? text(printLength(*end.station, bench_.job().units)) : QString();
+  case RoomColumn: return slotsOfRow(row) ? text(roomWords(*slotsOfRow(row), units())) : QString();
   case StateColumn: return end.worst ? text(std::string(word(*end.worst))) : tr("clear");
   default: return {};
   }
 }
 
+// What the narrow column has no room to say.
+QString ScheduleModel::roomTip(int row) const {
+  const std::optional<PieceSlots>& slots = slotsOfRow(row);
+  if (!slots)
+    return {};
+  QStringList lines{text(roomWords(*slots, units()))};
+  if (!slots->room)
+    lines += text(inTheWay(wall_->layout, resolve(*wall_->layout.limits), slots->piece));
+  lines += tr("slots: %1").arg(text(slotWords(*slots, units())));
+  return lines.join(QLatin1Char('\n'));
+}
+
 QVariant ScheduleModel::data(const QModelIndex& index, int role) const {
+  if (index.isValid() && role == Qt::ToolTipRole && index.column() == RoomColumn)
+    return roomTip(index.row());
   if (!index.isValid() || (role != Qt::DisplayRole && role != Qt::AccessibleTextRole))
     return {};
-  return words(end(index.row()), index.column());
+  return words(index.row(), index.column());
 }
 
 QVariant ScheduleModel::headerData(int section, Qt::Orientation orientation, int role) const {
   if (role == Qt::TextAlignmentRole)
-    return int(section == AtColumn ? Qt::AlignRight | Qt::AlignVCenter : Qt::AlignLeft | Qt::AlignVCenter);
+    return int(Qt::AlignVCenter | (section == AtColumn     ? Qt::AlignRight
+                                   : section == RoomColumn ? Qt::AlignHCenter
+                                                           : Qt::AlignLeft));
+  if (role == Qt::ToolTipRole && section == RoomColumn)
+    return tr("How far a piece may go left and right without a FIX; a diamond where every target is met");
   if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
     return {};
   switch (section) {
@@ -92,12 +126,41 @@ QVariant ScheduleModel::headerData(int section, Qt::Orientation orientation, int
   case ColumnColumn: return tr("column");
   case HardwareColumn: return tr("hardware");
   case AtColumn: return tr("at");
+  case RoomColumn: return tr("slide room");
   case StateColumn: return tr("state");
   default: return {};
   }
 }
 
 // ---- a cell -----------------------------------------------------------------------------------------------------
+
+namespace {
+
+// Left amount, sign, right amount; smaller where the column is narrow, never cut off.
+void paintRoom(QPainter& painter, ThemeName theme, const QRect& box, const PieceSlots& slots, LengthStyle units,
+               bool targetsMet) {
+  constexpr double size = 12, signScale = 0.8, sign = slideSignReach * signScale;
+  const QPointF middle(box.x() + box.width() / 2.0, box.y() + 16.0);
+  const std::optional<Room> room = roomInMarks(slots);
+  if (!room) {
+    const QString words = text(roomWords(slots, units));
+    const double fits = std::min(1.0, (box.width() - 4) / wordsWidth(words, size));
+    paintWords(painter, theme, {middle.x(), box.y() + 20.0}, words, size * fits, Ink::Text2, Weight::Regular,
+               Anchor::Middle);
+    return;
+  }
+  const QString left = text(printMeasure(room->left, units)), right = text(printMeasure(room->right, units));
+  const double wide = std::max(wordsWidth(left, size), wordsWidth(right, size)) + sign + 3;
+  const double fits = std::min(1.0, (box.width() / 2.0 - 2) / wide);
+  Drawing drawing;
+  (targetsMet ? drawSlideDiamond : drawSlideArrow)(drawing, {middle.x(), middle.y()}, Ink::Hand, signScale * fits);
+  paintPixels(painter, drawing, theme);
+  const double out = (sign + 3) * fits, base = box.y() + 16 + 4 * fits;
+  paintWords(painter, theme, {middle.x() - out, base}, left, size * fits, Ink::Text, Weight::Regular, Anchor::End);
+  paintWords(painter, theme, {middle.x() + out, base}, right, size * fits, Ink::Text);
+}
+
+} // namespace
 
 void ScheduleDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
   const auto* model = qobject_cast<const ScheduleModel*>(index.model());
@@ -111,6 +174,11 @@ void ScheduleDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
   painter->fillRect(box.x(), box.bottom(), box.width(), 1, colourOf(theme_, Ink::Rule2));
   const double base = box.y() + 20;
   const WallEnd& end = model->end(index.row());
+  if (index.column() == ScheduleModel::RoomColumn) {
+    if (const auto& slots = model->slotsOfRow(index.row()))
+      paintRoom(*painter, theme_, box, *slots, model->units(), !end.worst);
+    return;
+  }
   const QString words = index.data().toString();
   if (index.column() == ScheduleModel::StateColumn && end.worst) {
     Drawing swatch;
@@ -148,6 +216,7 @@ Schedule::Schedule(Workbench& bench, QWidget* parent) : QTableView(parent), benc
   horizontalHeader()->setHighlightSections(false);
   horizontalHeader()->setFont(uiFont(11.5));
   setAccessibleName(tr("Wall-end schedule"));
+  setAccessibleDescription(tr("Slide room is how far a piece may go left and right without a FIX"));
 }
 
 void Schedule::follow(const WorkNotice& notice) {

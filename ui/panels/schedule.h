@@ -1,4 +1,5 @@
-// The wall-end schedule of the wall in view: one row a panel end. Choosing a row goes to that end.
+// The wall-end schedule of the wall in view: one row a panel end, with the slide room of its hardware. Choosing a row
+// goes to that end.
 #pragma once
 
 #include <QAbstractTableModel>
@@ -9,6 +10,7 @@
 
 #include "core/drawing/theme.h"
 #include "core/gesture/workbench.h"
+#include "core/refit/slots.h"
 #include "ui/panels/wall_ends.h"
 
 namespace sillwright {
@@ -17,7 +19,7 @@ class ScheduleModel : public QAbstractTableModel {
   Q_OBJECT
 
 public:
-  enum Column { PanelColumn, EndColumn, ColumnColumn, HardwareColumn, AtColumn, StateColumn, ColumnCount };
+  enum Column { PanelColumn, EndColumn, ColumnColumn, HardwareColumn, AtColumn, RoomColumn, StateColumn, ColumnCount };
 
   explicit ScheduleModel(Workbench& bench, QObject* parent = nullptr);
 
@@ -26,6 +28,11 @@ public:
   // The row of a piece; -1 where none has it.
   int rowOf(Id piece) const;
   PieceRef pieceOf(int row) const;
+  // Of the hardware of a row; nothing where it has none. Computed when it is asked for, and only once while the wall
+  // stays as it is, so that a change costs no more than the rows that are seen.
+  const std::optional<PieceSlots>& slotsOfRow(int row) const;
+  int computed() const { return computed_; } // slots so far: tests watch it
+  LengthStyle units() const { return bench_.job().units; }
 
   int rowCount(const QModelIndex& parent = {}) const override;
   int columnCount(const QModelIndex& parent = {}) const override;
@@ -33,11 +40,18 @@ public:
   QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:
-  QString words(const WallEnd& end, int column) const;
+  QString words(int row, int column) const;
+  QString roomTip(int row) const;
 
   Workbench& bench_;
   std::shared_ptr<const CheckedWall> wall_;
   std::vector<WallEnd> ends_;
+  struct RowSlots {
+    bool known = false;
+    std::optional<PieceSlots> slots;
+  };
+  mutable std::vector<RowSlots> slots_; // by row
+  mutable int computed_ = 0;
 };
 
 class ScheduleDelegate : public QStyledItemDelegate {

@@ -5,6 +5,7 @@
 
 #include "core/base/tolerance.h"
 #include "core/model/lookup.h"
+#include "core/refit/slot_words.h"
 #include "core/rules/panel_ends.h"
 
 namespace sillwright::sheet {
@@ -101,20 +102,27 @@ std::string washerWords(const Job& job, const AnchorBody& anchor) {
   return words + (anchor.sillPiece ? ", on sill" : ", on concrete");
 }
 
-Line strapLine(const Job& job, const WallLayout& layout, const StrapBody& strap) {
-  return {strap.strap->station,
-          {"[]", strap.strap->mark, strap.type->name, printLength(strap.strap->station, job.units),
-           strapFromColumn(job, layout, strap), jointHeight(job, *strap.strap), "inward", "none", "..."}};
+std::string slideRoom(const Job& job, const WallLayout& layout, const ResolvedLimits& limits, Id piece) {
+  const auto slots = slotsOf(layout, limits, piece);
+  return slots ? roomShort(*slots, job.units) : "none";
 }
 
-Line anchorLine(const Job& job, const WallLayout& layout, const AnchorBody& anchor) {
+Line strapLine(const Job& job, const WallLayout& layout, const ResolvedLimits& limits, const StrapBody& strap) {
+  return {strap.strap->station,
+          {"[]", strap.strap->mark, strap.type->name, printLength(strap.strap->station, job.units),
+           strapFromColumn(job, layout, strap), jointHeight(job, *strap.strap), "inward", "none",
+           slideRoom(job, layout, limits, strap.id), "..."}};
+}
+
+Line anchorLine(const Job& job, const WallLayout& layout, const ResolvedLimits& limits, const AnchorBody& anchor) {
   const std::string& mark = anchor.isRod ? anchor.rod->mark : anchor.bolt->mark;
   const std::string& name = anchor.isRod ? anchor.rodType->name : anchor.boltType->name;
   const bool hooked = !anchor.isRod && anchor.boltType->end != BoltEnd::Headed;
   return {anchor.station,
           {"[]", mark, name, printLength(anchor.station, job.units), anchorFromColumn(job, layout, anchor),
            measure(job, anchor.top - anchor.pour) + " above pour line",
-           hooked ? hookWords(anchor.bolt->hook) : "straight", washerWords(job, anchor), "..."}};
+           hooked ? hookWords(anchor.bolt->hook) : "straight", washerWords(job, anchor),
+           slideRoom(job, layout, limits, anchor.id), "..."}};
 }
 
 Row endRow(const Job& job, const WallLayout& layout, const PanelEnd& end) {
@@ -147,15 +155,17 @@ Table settingTable(const Job& job, const CheckedWall& wall, Interval stretch) {
                    {"HEIGHT", "altura", 100, false, false, Anchor::Start},
                    {"BENT", "doblez", 46, false, false, Anchor::Start},
                    {"WASHER", "arandela", 84, false, false, Anchor::Start},
+                   {"SLIDE ROOM", "holgura", 84, false, false, Anchor::Middle, true},
                    {"AS SET", "lectura", 70, false, false, Anchor::Start}};
   const WallLayout& layout = wall.layout;
+  const ResolvedLimits limits = resolve(*job.limits);
   std::vector<Line> lines;
   for (const StrapBody& strap : layout.straps)
     if (stretch.contains(strap.strap->station))
-      lines.push_back(strapLine(job, layout, strap));
+      lines.push_back(strapLine(job, layout, limits, strap));
   for (const AnchorBody& anchor : layout.anchors)
     if (stretch.contains(anchor.station))
-      lines.push_back(anchorLine(job, layout, anchor));
+      lines.push_back(anchorLine(job, layout, limits, anchor));
   std::stable_sort(lines.begin(), lines.end(), [](const Line& a, const Line& b) { return a.station < b.station; });
   for (Line& line : lines)
     table.rows.push_back(std::move(line.row));

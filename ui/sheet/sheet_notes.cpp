@@ -6,6 +6,7 @@
 
 #include "core/drawing/elevation.h"
 #include "core/drawing/hatch.h"
+#include "core/drawing/slide_sign.h"
 #include "core/rules/limit_words.h"
 #include "core/rules/wording.h"
 #include "ui/sheet/sheet_text.h"
@@ -180,6 +181,8 @@ void keyBlock(Pen& pen, const NotesInput&) {
   pen.page.line({mid() - 2.8, pen.y - 6.3}, {mid() + 2.8, pen.y - 0.7}, Ink::Text, 0.9);
   pen.page.line({mid() - 2.8, pen.y - 0.7}, {mid() + 2.8, pen.y - 6.3}, Ink::Text, 0.9);
   row("hook points in, away from you", "gancho hacia adentro");
+  drawSlideArrow(pen.page, {mid(), pen.y - 3.5}, Ink::Text, 0.9);
+  row("may slide this far, no FIX", "holgura sin CORREGIR");
 }
 
 using Block = void (*)(Pen&, const NotesInput&);

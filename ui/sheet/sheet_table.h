@@ -15,6 +15,7 @@ struct TableColumn {
   bool big = false;    // the number that is read at arm's length
   bool bold = false;
   Anchor anchor = Anchor::Start;
+  bool slide = false; // slide room: its sign stands in the head and between the amounts "left | right" of a cell
 };
 
 // A cell that is "[]" is a tick box, "..." a dotted blank.
