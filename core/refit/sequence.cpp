@@ -1,27 +1,76 @@
 #include "core/refit/sequence.h"
 
 #include "core/refit/sequence_conflict.h"
+#include "core/refit/sequence_mirror.h"
 #include "core/refit/sequence_walk.h"
 
 namespace sillwright::sequence {
 namespace {
 
-bool isAsGood(const Problem& problem, Mark room, const Weight& best) {
-  return sweepOf(tightened(problem, room)).best == best;
+constexpr Weight kAnything = Bound{}.most;
+constexpr std::int64_t kAnyLower = std::int64_t{1} << 62;
+
+// The least cost of everything on one side of each bolt, with groups and bolts apart. It does two things: it bounds the
+// real sweep, which need only look at what costs no more than a guess, and it is the first guess. Whatever is guessed,
+// the answer is exact: a guess that was too low finds nothing, and the next one is higher, at last without bound.
+struct Floor {
+  Problem problem;
+  Sweep sweep;
+  Weight most; // what it was bounded by
+
+  explicit Floor(const Problem& given)
+      : problem(mirrored(withoutReaches(given, sortAnchors(given, {}).groups))), most(kAnything) {
+    const Weight guesses[] = {weightOf(0, 2, 2, 0, 0), weightOf(0, 8, 8, 0, 0), kAnything};
+    for (const Weight& guess : guesses) {
+      most = guess;
+      sweep = sweepOf(problem, {.most = guess});
+      if (!isNever(sweep.best))
+        return;
+    }
+  }
+  Floor(const Floor&) = delete;
+  Floor& operator=(const Floor&) = delete;
+
+  void raise() {
+    if (most == kAnything)
+      return;
+    most = kAnything;
+    sweep = sweepOf(problem);
+  }
+};
+
+Sweep bestSweep(const Problem& problem, Floor& floor) {
+  const Weight least = floor.sweep.best;
+  const Weight guesses[] = {least + weightOf(0, 0, 0, 0, 32),
+                            least + weightOf(0, 0, 0, 2, 160),
+                            {least.upper, kAnyLower},
+                            {least.upper + 2, kAnyLower},
+                            least + weightOf(0, 2, 4, 0, 0),
+                            least + weightOf(1, 4, 8, 0, 0),
+                            kAnything};
+  for (const Weight& guess : guesses) {
+    if (floor.most < guess)
+      floor.raise();
+    Sweep sweep = sweepOf(problem, {.most = guess, .floor = &floor.sweep});
+    if (!isNever(sweep.best))
+      return sweep;
+  }
+  return {};
 }
 
 // Tightening only ever takes layouts away, so the rooms with the same cost are 0 … some largest one.
-Mark largestRoom(const Problem& problem, const Weight& best) {
+Mark largestRoom(const Problem& problem, const Bound& bound) {
+  const auto isAsGood = [&](Mark room) { return sweepOf(tightened(problem, room), bound).best == bound.most; };
   Mark good = 0;
   Mark bad = 1;
-  while (bad <= kMostRoom && isAsGood(problem, bad, best)) {
+  while (bad <= kMostRoom && isAsGood(bad)) {
     good = bad;
     bad *= 2;
   }
   bad = bad > kMostRoom ? kMostRoom + 1 : bad;
   while (bad - good > 1) {
     const Mark middle = good + (bad - good) / 2;
-    (isAsGood(problem, middle, best) ? good : bad) = middle;
+    (isAsGood(middle) ? good : bad) = middle;
   }
   return good;
 }
@@ -29,12 +78,14 @@ Mark largestRoom(const Problem& problem, const Weight& best) {
 } // namespace
 
 std::variant<Layout, Conflict> layInOrder(const Problem& problem) {
-  const Sweep sweep = sweepOf(problem);
+  Floor floor(problem);
+  const Sweep sweep = isNever(floor.sweep.best) ? Sweep{} : bestSweep(problem, floor);
   if (isNever(sweep.best))
     return conflictOf(problem);
-  const Mark room = largestRoom(problem, sweep.best);
+  const Bound exact{.most = sweep.best, .floor = &floor.sweep};
+  const Mark room = largestRoom(problem, exact);
   const Problem roomy = tightened(problem, room);
-  Layout layout = leftmostOf(room == 0 ? sweep : sweepOf(roomy));
+  Layout layout = leftmostOf(room == 0 ? sweep : sweepOf(roomy, exact));
   layout.room = room;
   return layout;
 }

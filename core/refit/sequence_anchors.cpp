@@ -2,105 +2,15 @@
 
 #include <algorithm>
 #include <map>
-#include <numeric>
+
+#include "core/refit/sequence_candidates.h"
 
 namespace sillwright::sequence {
 namespace {
 
-struct Candidate {
-  Mark station;
-  Weight cost;
-};
-using Candidates = std::vector<Candidate>;
-
-bool blocks(const Blocked& interval, Mark at) {
-  return at > interval.from && at < interval.to;
-}
-
-bool pays(const Toll& toll, Mark at) {
-  return toll.closed ? at >= toll.from && at <= toll.to : at > toll.from && at < toll.to;
-}
-
-Effect effectOf(const Toll& toll, bool countWatch) {
-  return toll.kind == Kind::Ask ? kAsk : countWatch ? kWatch : 0;
-}
-
-bool allows(const Distance& distance, Mark difference) {
-  return std::any_of(distance.allowed.begin(), distance.allowed.end(),
-                     [&](const Stretch& stretch) { return difference >= stretch.from && difference <= stretch.to; });
-}
-
-Weight weightOf(const Distance& distance, Mark difference, bool countWatch) {
-  if (!allows(distance, difference))
-    return kNever;
-  Effect effect = 0;
-  for (const Toll& toll : distance.tolls)
-    if (pays(toll, difference))
-      effect += effectOf(toll, countWatch);
-  return sequence::weightOf(effect);
-}
-
-Weight movementOf(const Anchored& piece, Mark station) {
-  if (!piece.reference)
-    return {};
-  const Mark moved = std::abs(station - *piece.reference);
-  return sequence::weightOf(0, 0, piece.set && moved > 0 ? 1 : 0, 0, moved);
-}
-
-Candidates candidatesOf(const Anchored& piece, bool countWatch) {
-  Stretch stretch{std::max(piece.own.from, piece.outermost.from), std::min(piece.own.to, piece.outermost.to)};
-  if (piece.fixed)
-    stretch = {std::max(stretch.from, *piece.reference), std::min(stretch.to, *piece.reference)};
-  Candidates candidates;
-  for (Mark station = stretch.from; station <= stretch.to; ++station)
-    if (const Effect effect = effectOf(piece.ground, station, countWatch); effect != kBlocked)
-      candidates.push_back({station, sequence::weightOf(effect) + movementOf(piece, station)});
-  return candidates;
-}
-
-// Makes distances to pieces with one mark a matter of the other piece alone, until no further piece has come to one
-// mark. Returns the distances that are left.
-std::vector<const Distance*> settle(const Problem& problem, std::vector<Candidates>& candidates) {
-  std::vector<const Distance*> open;
-  for (const Distance& distance : problem.distances)
-    open.push_back(&distance);
-  const auto settles = [&](const Distance* distance) {
-    Candidates& left = candidates[distance->left];
-    Candidates& right = candidates[distance->right];
-    if (left.size() > 1 && right.size() > 1)
-      return false;
-    const bool leftStays = left.size() <= 1;
-    const Candidates& still = leftStays ? left : right;
-    Candidates& other = leftStays ? right : left;
-    if (still.empty())
-      return true;
-    for (Candidate& candidate : other) {
-      const Mark difference = candidate.station - still[0].station;
-      candidate.cost = candidate.cost + weightOf(*distance, leftStays ? difference : -difference, problem.countWatch);
-    }
-    std::erase_if(other, [](const Candidate& candidate) { return isNever(candidate.cost); });
-    return true;
-  };
-  while (std::erase_if(open, settles) > 0)
-    ;
-  return open;
-}
-
-// Whether the distance says anything, as far as the outermost candidates let the difference go.
-bool matters(const Distance& distance, const std::vector<Candidates>& candidates) {
-  const Candidates& left = candidates[distance.left];
-  const Candidates& right = candidates[distance.right];
-  const Mark least = right.front().station - left.back().station;
-  const Mark most = right.back().station - left.front().station;
-  const bool always = std::any_of(distance.allowed.begin(), distance.allowed.end(),
-                                  [&](const Stretch& stretch) { return stretch.from <= least && stretch.to >= most; });
-  return !always || std::any_of(distance.tolls.begin(), distance.tolls.end(),
-                                [&](const Toll& toll) { return toll.from <= most && toll.to >= least; });
-}
-
 class Sorting {
 public:
-  explicit Sorting(const Problem& givenProblem) : problem(givenProblem) {}
+  Sorting(const Problem& givenProblem, const Weight& givenAbove) : problem(givenProblem), above(givenAbove) {}
 
   Anchors sorted() {
     for (const Anchored& piece : problem.anchored)
@@ -230,17 +140,20 @@ private:
   }
 
   void finish(Group& group) {
-    std::vector<Mark> stations(group.pieces.size());
-    std::map<std::vector<Effect>, Stance> kinds;
-    combine(group, 0, {}, stations, kinds);
-    if (kinds.empty()) {
+    group.least = kNever;
+    forEachCombination(group, kNever, [&](const Weight& cost, const std::vector<Mark>&) {
+      group.least = std::min(group.least, cost);
+    });
+    if (isNever(group.least)) {
       anchors.possible = false;
       return;
     }
-    group.least = kNever;
+    std::map<std::vector<Effect>, Stance> kinds;
+    forEachCombination(group, group.least + above, [&](const Weight& cost, const std::vector<Mark>& stations) {
+      keep(group, cost, stations, kinds);
+    });
     for (auto& [effects, stance] : kinds) {
       stance.effects.effects = effects;
-      group.least = std::min(group.least, stance.cost);
       group.stances.push_back(std::move(stance));
     }
     if (group.reach.from <= group.reach.to) {
@@ -252,17 +165,25 @@ private:
       anchors.stations[group.pieces[index]] = group.stances[0].stations[index];
   }
 
-  void combine(const Group& group, std::size_t index, Weight cost, std::vector<Mark>& stations,
-               std::map<std::vector<Effect>, Stance>& kinds) const {
+  // Calls visit(cost, stations) for all that the pieces of a group may do together and that costs at most `most`, in
+  // ascending order of stations.
+  template <typename Visit> void forEachCombination(const Group& group, const Weight& most, Visit visit) const {
+    std::vector<Mark> stations(group.pieces.size());
+    combine(group, most, 0, {}, stations, visit);
+  }
+
+  template <typename Visit>
+  void combine(const Group& group, const Weight& most, std::size_t index, const Weight& cost,
+               std::vector<Mark>& stations, Visit& visit) const {
     if (index == group.pieces.size()) {
-      keep(group, cost, stations, kinds);
+      visit(cost, stations);
       return;
     }
     for (const Candidate& candidate : candidates[group.pieces[index]]) {
       stations[index] = candidate.station;
       const Weight sum = cost + candidate.cost + distancesTo(group, index, stations);
-      if (!isNever(sum))
-        combine(group, index + 1, sum, stations, kinds);
+      if (!isNever(sum) && !(most < sum))
+        combine(group, most, index + 1, sum, stations, visit);
     }
   }
 
@@ -324,6 +245,7 @@ private:
   }
 
   const Problem& problem;
+  Weight above;
   std::vector<Candidates> candidates;
   std::vector<const Distance*> open;
   Anchors anchors;
@@ -331,31 +253,8 @@ private:
 
 } // namespace
 
-void lay(Row& row, int option, const Ground& ground, Mark shift, bool countWatch) {
-  const auto over = [&](Mark from, Mark to, Effect effect) {
-    const Mark last = std::min(to + shift, row.stretch.to);
-    for (Mark station = std::max(from + shift, row.stretch.from); station <= last; ++station)
-      row.at(station, option) = sum(row.at(station, option), effect);
-  };
-  for (const Blocked& interval : ground.blocked)
-    over(interval.from + 1, interval.to - 1, kBlocked);
-  for (const Toll& toll : ground.tolls)
-    over(toll.from + (toll.closed ? 0 : 1), toll.to - (toll.closed ? 0 : 1), effectOf(toll, countWatch));
-}
-
-Effect effectOf(const Ground& ground, Mark at, bool countWatch) {
-  Effect effect = 0;
-  for (const Blocked& interval : ground.blocked)
-    if (blocks(interval, at))
-      return kBlocked;
-  for (const Toll& toll : ground.tolls)
-    if (pays(toll, at))
-      effect += effectOf(toll, countWatch);
-  return effect;
-}
-
-Anchors sortAnchors(const Problem& problem) {
-  return Sorting(problem).sorted();
+Anchors sortAnchors(const Problem& problem, const Weight& above) {
+  return Sorting(problem, above).sorted();
 }
 
 } // namespace sillwright::sequence

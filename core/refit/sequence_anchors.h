@@ -54,6 +54,7 @@ struct Anchors {
   std::vector<Row> grounds;   // by sill piece: effects of its own ground and of the pieces that have one mark left
 };
 
-Anchors sortAnchors(const Problem& problem);
+// Stances that cost more than `above` above the least of their group are left out.
+Anchors sortAnchors(const Problem& problem, const Weight& above);
 
 } // namespace sillwright::sequence

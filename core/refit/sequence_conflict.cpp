@@ -1,6 +1,6 @@
 #include "core/refit/sequence_conflict.h"
 
-#include <algorithm>
+#include <span>
 
 #include "core/refit/sequence_sweep.h"
 
@@ -51,6 +51,26 @@ std::optional<Mark> leastRelaxation(const Problem& plain, Need need) {
   return much;
 }
 
+// Drops of these needs whatever can be dropped, one after another; what is left of them belongs to the conflict. Needs
+// that can all be dropped at once could have been dropped one by one, so it tries many at once and halves where it
+// fails.
+void filter(std::span<const Need> needs, Problem& rest, Conflict& conflict) {
+  Problem fewer = rest;
+  for (const Need need : needs)
+    fewer = without(fewer, need);
+  if (!laysBare(fewer)) {
+    rest = std::move(fewer);
+    return;
+  }
+  if (needs.size() <= 1) {
+    for (const Need need : needs)
+      conflict.needs.push_back({need, std::nullopt});
+    return;
+  }
+  filter(needs.first(needs.size() / 2), rest, conflict);
+  filter(needs.subspan(needs.size() / 2), rest, conflict);
+}
+
 } // namespace
 
 bool canBeLaid(const Problem& problem) {
@@ -61,13 +81,7 @@ Conflict conflictOf(const Problem& problem) {
   const Problem plain = bare(problem);
   Problem rest = plain;
   Conflict conflict;
-  for (const Need need : needsOf(plain)) {
-    Problem fewer = without(rest, need);
-    if (laysBare(fewer))
-      conflict.needs.push_back({need, std::nullopt});
-    else
-      rest = std::move(fewer);
-  }
+  filter(needsOf(plain), rest, conflict);
   for (Relaxation& relaxation : conflict.needs)
     relaxation.by = leastRelaxation(plain, relaxation.need);
   return conflict;

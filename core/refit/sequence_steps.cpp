@@ -38,6 +38,15 @@ std::vector<Mark> farthestNextOf(const SillPiece& sill) {
   return farthest;
 }
 
+std::vector<Mark> farthestAfterOf(const SillSteps& sill) {
+  std::vector<Mark> farthest{sill.least == 0 ? sill.stretch.to : sill.first.to};
+  while (static_cast<int>(farthest.size()) < sill.least)
+    farthest.push_back(farthest.back() < sill.stretch.from ? farthest.back()
+                                                           : sill.farthestNext[farthest.back() - sill.stretch.from]);
+  farthest.push_back(sill.stretch.to);
+  return farthest;
+}
+
 SillSteps sillStepsOf(const SillPiece& sill, bool countWatch) {
   SillSteps steps;
   steps.stretch = steps.first = steps.last = sill.stretch;
@@ -49,6 +58,7 @@ SillSteps sillStepsOf(const SillPiece& sill, bool countWatch) {
     steps.last.from = std::max(steps.last.from, sill.stretch.to - sill.last->farthest);
   steps.bands = bandsOf(sill, countWatch);
   steps.farthestNext = farthestNextOf(sill);
+  steps.farthestAfter = farthestAfterOf(steps);
   for (const ReferenceBolt& bolt : sill.reference)
     steps.removal.push_back(bolt.fixed ? kNever : weightOf(0, 1, bolt.set ? 1 : 0, 0, 0));
   steps.removalsFrom.resize(sill.reference.size() + 1);
@@ -121,10 +131,10 @@ Weight leaving(const Steps& steps, const Spot& left) {
   return group < 0 ? Weight{} - begun : steps.anchors.groups[group].stances[left.stance].cost - begun;
 }
 
-Steps stepsOf(const Problem& problem) {
+Steps stepsOf(const Problem& problem, const Weight& above) {
   Steps steps;
   steps.problem = &problem;
-  steps.anchors = sortAnchors(problem);
+  steps.anchors = sortAnchors(problem, above);
   if (!steps.anchors.possible || problem.sillPieces.empty())
     return steps;
   for (const SillPiece& sill : problem.sillPieces)

@@ -20,8 +20,14 @@ struct SillSteps {
   Stretch last;                     // where its last bolt may stand
   std::vector<GapBand> bands;       // ascending, without gaps from 1 on
   std::vector<Mark> farthestNext;   // by mark of a bolt: rightmost mark of the next one. Never decreases
+  std::vector<Mark> farthestAfter;  // by count, up to the least: rightmost mark of a bolt with so many left of it
   std::vector<Weight> removal;      // by reference bolt: removing it
   std::vector<Weight> removalsFrom; // by reference bolt: removing it and all to its right; one more, 0, at the end
+
+  // Index of an option and a mark of the first window in SillTable::entering.
+  std::size_t entry(int option, Mark station) const {
+    return static_cast<std::size_t>(option) * (first.to - first.from + 1) + (station - first.from);
+  }
 };
 
 struct Steps {
@@ -55,6 +61,7 @@ struct Spot {
 // one has left it; to be added to the groups ended before the right one. Only where both are not in one reach.
 Weight leaving(const Steps& steps, const Spot& left);
 
-Steps stepsOf(const Problem& problem);
+// Stances that cost more than `above` above the least of their group are left out.
+Steps stepsOf(const Problem& problem, const Weight& above);
 
 } // namespace sillwright::sequence

@@ -2,81 +2,10 @@
 
 #include <algorithm>
 
+#include "core/refit/sequence_ways.h"
+
 namespace sillwright::sequence {
 namespace {
-
-// Least value among the marks of a window whose ends only ever move left.
-class SlidingLeast {
-public:
-  void clear() {
-    entries.clear();
-    head = 0;
-  }
-  void add(Mark station, const Weight& value) {
-    while (entries.size() > head && !(entries.back().value < value))
-      entries.pop_back();
-    entries.push_back({station, value});
-  }
-  Weight leastUpTo(Mark farthest) {
-    while (head < entries.size() && entries[head].station > farthest)
-      ++head;
-    return head < entries.size() ? entries[head].value : kNever;
-  }
-
-private:
-  struct Entry {
-    Mark station;
-    Weight value;
-  };
-  std::vector<Entry> entries;
-  std::size_t head = 0;
-};
-
-// One way to go on from a bolt: to options at the same least gap, in one band of differences.
-struct Way {
-  std::vector<int> from; // options of the left bolt
-  std::vector<int> to;   // options of the right bolt
-  Mark nearest = 1;
-  Mark farthest = kFar;
-  Weight cost;
-};
-
-std::vector<Way> waysOf(const Steps& steps, const SillSteps& sill) {
-  struct Alike {
-    Mark gap;
-    std::vector<int> from, to;
-  };
-  std::vector<Alike> kinds;
-  for (int left = 0; left < steps.problem->depthOptions; ++left) {
-    std::vector<Alike> here;
-    for (int right = 0; right < steps.problem->depthOptions; ++right) {
-      const Mark gap = steps.gap(left, right);
-      const auto same = std::find_if(here.begin(), here.end(), [&](const Alike& kind) { return kind.gap == gap; });
-      if (same == here.end())
-        here.push_back({gap, {left}, {right}});
-      else
-        same->to.push_back(right);
-    }
-    for (const Alike& kind : here) {
-      const auto same = std::find_if(kinds.begin(), kinds.end(),
-                                     [&](const Alike& other) { return other.gap == kind.gap && other.to == kind.to; });
-      if (same == kinds.end())
-        kinds.push_back(kind);
-      else
-        same->from.push_back(left);
-    }
-  }
-  std::vector<Way> ways;
-  for (const Alike& kind : kinds)
-    for (const GapBand& band : sill.bands)
-      if (std::max(band.from, kind.gap) <= band.to)
-        ways.push_back({kind.from, kind.to, std::max(band.from, kind.gap), band.to, band.cost});
-  return ways;
-}
-
-std::size_t entryOf(const SillSteps& sill, int option, Mark station) {
-  return static_cast<std::size_t>(option) * (sill.first.to - sill.first.from + 1) + (station - sill.first.from);
-}
 
 // The sweep over one sill piece; those to its right are done.
 class SillSweep {
@@ -84,17 +13,20 @@ public:
   SillSweep(Sweep& givenSweep, int givenSill)
       : sweep(givenSweep), steps(sweep.steps), which(givenSill), sill(steps.sills[which]), table(sweep.tables[which]) {
     table.counts = sill.least + 1;
-    table.uses = sill.references + 1;
-    makeRoom();
     ways = waysOf(steps, sill);
-    passed.resize(ways.size() * table.counts * table.uses);
+    passed.resize(ways.size() * table.counts * allUses());
+    const std::size_t marks = sill.stretch.to - sill.stretch.from + 1;
+    table.base.assign(marks, SillTable::kNone);
+    table.stances.assign(marks, 1);
+    table.firstUse.assign(marks, 0);
+    table.uses.assign(marks, 0);
     nextPassed.assign(ways.size(), sill.stretch.to);
   }
 
   void run() {
     for (Mark station = sill.stretch.to; station >= sill.stretch.from; --station)
-      if (table.base[station - sill.stretch.from] != SillTable::kNone)
-        stand(station);
+      if (const auto [first, last] = usesAt(station); first <= last)
+        stand(station, first, last);
     chartEntering();
   }
 
@@ -102,61 +34,107 @@ private:
   void chartEntering() {
     if (sill.first.from > sill.first.to)
       return;
-    table.entering.assign(entryOf(sill, steps.problem->depthOptions, sill.first.from), kNever);
+    table.entering.assign(sill.entry(steps.problem->depthOptions, sill.first.from), kNever);
     for (int option = 0; option < steps.problem->depthOptions; ++option) {
       Weight least = kNever;
       for (Mark station = sill.first.to; station >= sill.first.from; --station) {
         for (int stance = 0; stance < table.stances[station - sill.stretch.from]; ++stance) {
-          const Weight placing = sweep.placing(which, {station, option, stance}, 0, 0);
-          if (!isNever(placing))
-            least = std::min(least, placing + steps.endedBefore[station - steps.axis.from]);
+          const Weight cost = sweep.placing(which, {station, option, stance}, 0, 0);
+          if (!isNever(cost))
+            least = std::min(least, cost + steps.endedBefore[station - steps.axis.from]);
         }
-        table.entering[entryOf(sill, option, station)] = least;
+        table.entering[sill.entry(option, station)] = least;
       }
     }
   }
 
-  void makeRoom() {
-    std::size_t size = 0;
-    for (Mark station = sill.stretch.from; station <= sill.stretch.to; ++station) {
-      bool any = false;
-      for (int option = 0; option < steps.problem->depthOptions; ++option)
-        any = any || steps.anchors.grounds[which].at(station, option) != kBlocked;
-      table.stances.push_back(steps.stancesAt(station));
-      table.base.push_back(any ? size : SillTable::kNone);
-      if (any)
-        size +=
-            static_cast<std::size_t>(steps.problem->depthOptions) * table.counts * table.uses * table.stances.back();
+  int allUses() const { return sill.references + 1; }
+
+  // Fewest and most reference bolts used before a bolt there, as far as the bound lets it stand.
+  std::pair<int, int> usesAt(Mark station) const {
+    std::pair<int, int> uses{allUses(), -1};
+    const Weight others = steps.anchors.standing + steps.allGroups;
+    for (int option = 0; option < steps.problem->depthOptions; ++option) {
+      if (steps.anchors.grounds[which].at(station, option) == kBlocked)
+        continue;
+      for (int used = 0; used < allUses(); ++used)
+        if (!isNever(leftOf(station, option, used)) && !(sweep.bound.most < others + leftOf(station, option, used)))
+          uses = {std::min(uses.first, used), std::max(uses.second, used)};
     }
-    table.placing.assign(size, kNever);
-    table.onward.assign(size, kNever);
+    return uses;
   }
 
-  std::size_t slot(Mark station, int option, int count, int used, int stance) const {
-    return table.index(station - sill.stretch.from, option, count, used, stance);
+  // Least cost of all bolts left of this one, where so many references are used by them.
+  Weight leftOf(Mark station, int option, int used) const {
+    if (!sweep.bound.floor)
+      return {};
+    const Sweep& floor = *sweep.bound.floor;
+    const int there = static_cast<int>(steps.sills.size()) - 1 - which;
+    Weight least = kNever;
+    for (int count = 0; count < table.counts; ++count)
+      least = std::min(least, floor.onward(there, {-station, option, 0}, count, sill.references - used));
+    return least;
   }
 
-  void stand(Mark station) {
+  // Where a state of the mark in work stands among the others of that mark.
+  std::size_t here(int option, int count, int used, int stance) const {
+    return ((static_cast<std::size_t>(option) * table.counts + count) * (allUses() + 1) + used) * stancesHere + stance;
+  }
+
+  void stand(Mark station, int first, int last) {
     enterGroup(steps.groupAt(station));
     gatherPassed(station);
     if (group >= 0)
       gatherWithin(station);
+    firstUse = first;
+    lastUse = last;
+    placing.assign(here(steps.problem->depthOptions, 0, 0, 0), kNever);
+    onward.assign(placing.size(), kNever);
     for (std::size_t way = 0; way < ways.size(); ++way)
       for (const int option : ways[way].from)
         if (steps.anchors.grounds[which].at(station, option) != kBlocked)
           goOn(station, option, way);
     for (int option = 0; option < steps.problem->depthOptions; ++option)
       if (steps.anchors.grounds[which].at(station, option) != kBlocked)
-        for (int stance = 0; stance < table.stances[station - sill.stretch.from]; ++stance) {
+        for (int stance = 0; stance < stancesHere; ++stance) {
           leaveSill({station, option, stance});
           place({station, option, stance});
         }
+    store(station - sill.stretch.from);
+  }
+
+  // Keeps what the bound has left of the mark in work.
+  void store(Mark mark) {
+    int first = lastUse + 1;
+    int last = -1;
+    for (int option = 0; option < steps.problem->depthOptions; ++option)
+      for (int count = 0; count < table.counts; ++count)
+        for (int used = firstUse; used <= lastUse; ++used)
+          for (int stance = 0; stance < stancesHere; ++stance)
+            if (!isNever(placing[here(option, count, used, stance)])) {
+              first = std::min(first, used);
+              last = std::max(last, used);
+            }
+    if (last < 0)
+      return;
+    table.base[mark] = table.placing.size();
+    table.stances[mark] = stancesHere;
+    table.firstUse[mark] = first;
+    table.uses[mark] = last - first + 2;
+    for (int option = 0; option < steps.problem->depthOptions; ++option)
+      for (int count = 0; count < table.counts; ++count) {
+        const auto from = static_cast<std::ptrdiff_t>(here(option, count, first, 0));
+        const auto to = static_cast<std::ptrdiff_t>(here(option, count, last + 2, 0));
+        table.placing.insert(table.placing.end(), placing.begin() + from, placing.begin() + to);
+        table.onward.insert(table.onward.end(), onward.begin() + from, onward.begin() + to);
+      }
   }
 
   void enterGroup(int next) {
     if (next == group)
       return;
     group = next;
+    stancesHere = 1;
     if (group < 0)
       return;
     stancesHere = static_cast<int>(steps.anchors.groups[group].stances.size());
@@ -166,7 +144,7 @@ private:
   }
 
   std::size_t queue(std::size_t way, int count, int used) const {
-    return (way * table.counts + count) * table.uses + used;
+    return (way * table.counts + count) * allUses() + used;
   }
 
   // Bolts to the right of the reach of the group here, or right of this mark where there is none.
@@ -196,35 +174,49 @@ private:
 
   // Calls add(queue, stance, cost) for all that a bolt at `next` may be there as.
   template <typename Add> void forEachUse(std::size_t way, Mark next, Add add) {
-    for (int count = 0; count < table.counts; ++count)
-      for (int used = 0; used < table.uses; ++used)
-        for (int stance = 0; stance < table.stances[next - sill.stretch.from]; ++stance) {
+    const Mark mark = next - sill.stretch.from;
+    const int last = table.firstUse[mark] + table.uses[mark] - 2;
+    for (int count = 0; count < table.counts; ++count) {
+      if (next > sill.farthestAfter[count])
+        continue;
+      for (int used = table.firstUse[mark]; used <= last; ++used)
+        for (int stance = 0; stance < table.stances[mark]; ++stance) {
           Weight least = kNever;
           for (const int option : ways[way].to)
-            least = std::min(least, table.placing[slot(next, option, count, used, stance)]);
+            least = std::min(least, table.placing[table.index(mark, option, count, used, stance)]);
           if (!isNever(least))
             add(queue(way, count, used), stance, least);
         }
+    }
+  }
+
+  // Whether a bolt there can be the one that makes the count.
+  bool canCount(Mark station, int count) const {
+    return sill.least == 0 || (count > 0 && station <= sill.farthestAfter[count - 1]) ||
+           (count == sill.least && station <= sill.farthestAfter[count]);
   }
 
   void goOn(Mark station, int option, std::size_t way) {
     const Mark farthest = std::min(sill.farthestNext[station - sill.stretch.from], station + ways[way].farthest);
     const Mark beyond = group < 0 ? station : steps.anchors.groups[group].reach.to;
-    for (int count = 0; count < table.counts; ++count)
-      for (int used = 0; used < table.uses; ++used) {
+    for (int count = 0; count < table.counts; ++count) {
+      if (!canCount(station, count))
+        continue;
+      for (int used = firstUse; used <= std::min(lastUse + 1, sill.references); ++used) {
         const std::size_t at = queue(way, count, used);
         const Weight past = beyond < farthest ? passed[at].leastUpTo(farthest) : kNever;
-        for (int stance = 0; stance < table.stances[station - sill.stretch.from]; ++stance) {
-          Weight& onward = table.onward[slot(station, option, count, used, stance)];
+        for (int stance = 0; stance < stancesHere; ++stance) {
+          Weight& then = onward[here(option, count, used, stance)];
           if (!isNever(past))
-            onward = std::min(onward, past + leaving(steps, {station, option, stance}) + ways[way].cost);
+            then = std::min(then, past + leaving(steps, {station, option, stance}) + ways[way].cost);
           if (group < 0)
             continue;
           const Weight near = within[at * stancesHere + stance].leastUpTo(farthest);
           if (!isNever(near))
-            onward = std::min(onward, near + ways[way].cost);
+            then = std::min(then, near + ways[way].cost);
         }
       }
+    }
   }
 
   void leaveSill(const Spot& spot) {
@@ -233,32 +225,43 @@ private:
     const Weight rest = costToEnter(sweep, which + 1, spot);
     if (isNever(rest))
       return;
-    for (int used = 0; used < table.uses; ++used) {
-      Weight& onward = table.onward[slot(spot.station, spot.option, sill.least, used, spot.stance)];
-      if (!isNever(sill.removalsFrom[used]))
-        onward = std::min(onward, sill.removalsFrom[used] + rest);
-    }
+    for (int used = firstUse; used <= std::min(lastUse + 1, sill.references); ++used)
+      if (!isNever(sill.removalsFrom[used])) {
+        Weight& then = onward[here(spot.option, sill.least, used, spot.stance)];
+        then = std::min(then, sill.removalsFrom[used] + rest);
+      }
   }
 
   void place(const Spot& spot) {
     const Effect effect = steps.effectAt(which, spot.station, spot.option, spot.stance);
     if (effect == kBlocked)
       return;
-    const Weight here = weightOf(effect);
-    for (int count = 0; count < table.counts; ++count)
-      for (int used = sill.references; used >= 0; --used) {
-        const int after = sweep.capped(which, count + 1);
-        const auto at = [&](int counted, int usedThen) {
-          return slot(spot.station, spot.option, counted, usedThen, spot.stance);
-        };
-        Weight best = here + weightOf(0, 1, 0, 0, 0) + table.onward[at(after, used)];
-        if (used < sill.references) {
-          const Weight matching = steps.matching(which, used, spot.station, spot.option);
-          best = std::min(best, here + matching + table.onward[at(after, used + 1)]);
-          best = std::min(best, sill.removal[used] + table.placing[at(count, used + 1)]);
-        }
-        table.placing[at(count, used)] = isNever(best) ? kNever : best;
+    for (int used = lastUse; used >= firstUse; --used) {
+      const Weight left = leftOf(spot.station, spot.option, used);
+      if (isNever(left))
+        continue;
+      const Weight others = steps.anchors.standing + steps.endedBefore[spot.station - steps.axis.from] + left;
+      for (int count = 0; count < table.counts; ++count) {
+        if (spot.station > sill.farthestAfter[count])
+          continue;
+        const Weight cost = placingOf(spot, weightOf(effect), count, used);
+        if (!isNever(cost) && !(sweep.bound.most < others + cost))
+          placing[here(spot.option, count, used, spot.stance)] = cost;
       }
+    }
+  }
+
+  // Added, or matched with the next reference, or that one removed.
+  Weight placingOf(const Spot& spot, const Weight& effect, int count, int used) const {
+    const int after = sweep.capped(which, count + 1);
+    Weight best = effect + weightOf(0, 1, 0, 0, 0) + onward[here(spot.option, after, used, spot.stance)];
+    if (used == sill.references)
+      return best;
+    const Weight matching = steps.matching(which, used, spot.station, spot.option);
+    best = std::min(best, effect + matching + onward[here(spot.option, after, used + 1, spot.stance)]);
+    if (used < lastUse)
+      best = std::min(best, sill.removal[used] + placing[here(spot.option, count, used + 1, spot.stance)]);
+    return best;
   }
 
   Sweep& sweep;
@@ -269,94 +272,31 @@ private:
   std::vector<Way> ways;
   std::vector<SlidingLeast> passed; // by way, count, used
   std::vector<Mark> nextPassed;     // by way
+  std::vector<Weight> placing;      // of the mark in work, as the table's
+  std::vector<Weight> onward;
+  int firstUse = 0;
+  int lastUse = 0;
   int group = -1;
   int stancesHere = 1;
   std::vector<SlidingLeast> within; // by way, count, used, stance
   std::vector<Mark> nextWithin;
 };
 
-int groupAround(const Steps& steps, const Spot& left) {
-  return left.station < steps.axis.from ? -1 : steps.groupAt(left.station);
-}
-
-Mark nearestFirst(const Steps& steps, const SillSteps& sill, const Spot& left, int option) {
-  return left.station < steps.axis.from ? sill.first.from
-                                        : std::max(sill.first.from, left.station + steps.gap(left.option, option));
-}
-
-// The first bolt outside the reach of the group that the left bolt stands in.
-Weight enterBeyond(const Sweep& sweep, int which, const Spot& left) {
-  const Steps& steps = sweep.steps;
-  const SillSteps& sill = steps.sills[which];
-  const int group = groupAround(steps, left);
-  Weight best = kNever;
-  for (int option = 0; option < steps.problem->depthOptions; ++option) {
-    Mark nearest = nearestFirst(steps, sill, left, option);
-    if (group >= 0)
-      nearest = std::max(nearest, steps.anchors.groups[group].reach.to + 1);
-    if (nearest <= sill.first.to)
-      best = std::min(best, sweep.tables[which].entering[entryOf(sill, option, nearest)]);
-  }
-  if (isNever(best))
-    return kNever;
-  return best + leaving(steps, left);
-}
-
-// The first bolt in the reach of the same group.
-Weight enterWithin(const Sweep& sweep, int which, const Spot& left) {
-  const Steps& steps = sweep.steps;
-  const SillSteps& sill = steps.sills[which];
-  const int group = groupAround(steps, left);
-  Weight best = kNever;
-  if (group < 0)
-    return best;
-  const Mark farthest = std::min(sill.first.to, steps.anchors.groups[group].reach.to);
-  for (int option = 0; option < steps.problem->depthOptions; ++option)
-    for (Mark station = nearestFirst(steps, sill, left, option); station <= farthest; ++station)
-      best = std::min(best, sweep.placing(which, {station, option, left.stance}, 0, 0));
-  return best;
-}
-
 } // namespace
 
-Weight Sweep::placing(int sill, const Spot& spot, int count, int used) const {
-  const Mark mark = spot.station - steps.sills[sill].stretch.from;
-  const SillTable& table = tables[sill];
-  return table.base[mark] == SillTable::kNone ? kNever
-                                              : table.placing[table.index(mark, spot.option, count, used, spot.stance)];
-}
-
-Weight Sweep::onward(int sill, const Spot& spot, int count, int used) const {
-  const Mark mark = spot.station - steps.sills[sill].stretch.from;
-  const SillTable& table = tables[sill];
-  return table.base[mark] == SillTable::kNone ? kNever
-                                              : table.onward[table.index(mark, spot.option, count, used, spot.stance)];
-}
-
-Weight costToEnter(const Sweep& sweep, int which, const Spot& left) {
-  const Steps& steps = sweep.steps;
-  if (which == static_cast<int>(steps.sills.size()))
-    return steps.allGroups + leaving(steps, left);
-  Weight best = std::min(enterBeyond(sweep, which, left), enterWithin(sweep, which, left));
-  const SillSteps& sill = steps.sills[which];
-  if (sill.least == 0 && !isNever(sill.removalsFrom[0])) {
-    const Weight skipping = costToEnter(sweep, which + 1, left);
-    if (!isNever(skipping))
-      best = std::min(best, sill.removalsFrom[0] + skipping);
-  }
-  return best;
-}
-
-Sweep sweepOf(const Problem& problem) {
+Sweep sweepOf(const Problem& problem, const Bound& bound) {
   Sweep sweep;
-  sweep.steps = stepsOf(problem);
+  // A stance that costs more above the least of its group than the bound leaves above the floor is in no such layout.
+  sweep.steps = stepsOf(problem, bound.floor ? bound.most - bound.floor->best : kNever);
+  sweep.bound = bound;
   if (!sweep.steps.anchors.possible)
     return sweep;
   sweep.tables.resize(sweep.steps.sills.size());
   for (int which = static_cast<int>(sweep.steps.sills.size()) - 1; which >= 0; --which)
     SillSweep(sweep, which).run();
   const Weight rest = costToEnter(sweep, 0, {});
-  sweep.best = isNever(rest) ? kNever : sweep.steps.anchors.standing + rest;
+  const Weight best = isNever(rest) ? kNever : sweep.steps.anchors.standing + rest;
+  sweep.best = bound.most < best ? kNever : best;
   return sweep;
 }
 

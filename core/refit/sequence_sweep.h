@@ -14,12 +14,14 @@
 
 namespace sillwright::sequence {
 
-// Costs by mark, option, count of bolts (up to the least number), reference bolts used, stance.
+// Costs by mark, option, count of bolts (up to the least number), reference bolts used, stance. Only what the bound
+// leaves possible has room.
 struct SillTable {
   int counts = 1;
-  int uses = 1;
   std::vector<std::size_t> base; // by mark; kNone where no bolt can stand
   std::vector<int> stances;      // by mark
+  std::vector<int> firstUse;     // by mark: fewest reference bolts used before a bolt there
+  std::vector<int> uses;         // by mark: how many such numbers, and one more for those used after it
   std::vector<Weight> placing;   // before the bolt is placed: it, its matching and everything to the right of it
   std::vector<Weight> onward;    // after it is placed: everything to the right of it
   // By option and mark of the first window: least of placing the first bolt there or farther right, and what the groups
@@ -28,13 +30,23 @@ struct SillTable {
 
   static constexpr std::size_t kNone = static_cast<std::size_t>(-1);
   std::size_t index(Mark fromStart, int option, int count, int used, int stance) const {
-    return base[fromStart] + ((static_cast<std::size_t>(option) * counts + count) * uses + used) * stances[fromStart] +
-           stance;
+    const std::size_t row = (static_cast<std::size_t>(option) * counts + count) * uses[fromStart];
+    return base[fromStart] + (row + used - firstUse[fromStart]) * stances[fromStart] + stance;
   }
+};
+
+struct Sweep;
+
+// What need not be looked at: layouts that cost more than `most`. `floor` knows the least cost of everything left of a
+// bolt with the groups left out, and so the least a layout with that bolt can cost.
+struct Bound {
+  Weight most = {kNever.upper - 1, 0};
+  const Sweep* floor = nullptr; // over the mirrored problem without reaches, done with at least the same `most`
 };
 
 struct Sweep {
   Steps steps;
+  Bound bound;
   std::vector<SillTable> tables;
   Weight best = kNever; // of the whole problem
 
@@ -48,7 +60,7 @@ struct Sweep {
 // -kFar).
 Weight costToEnter(const Sweep& sweep, int which, const Spot& left);
 
-// The problem must outlive the sweep.
-Sweep sweepOf(const Problem& problem);
+// The problem (and the floor) must outlive the sweep. Its best is kNever where no layout costs at most bound.most.
+Sweep sweepOf(const Problem& problem, const Bound& bound = {});
 
 } // namespace sillwright::sequence
