@@ -18,6 +18,7 @@
 
 #include <QApplication>
 #include <QClipboard>
+#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QTest>
@@ -25,6 +26,7 @@
 
 #include "core/edit/operations.h"
 #include "tests/support/sample_jobs.h"
+#include "ui/panels/look.h"
 #include "ui/sheet/pages.h"
 #include "ui/sheet/setting_table.h"
 #include "ui/window/main_window.h"
@@ -186,6 +188,34 @@ TEST_F(SlideRoom, TheScheduleHasItForEveryWallEnd) {
   EXPECT_EQ(inSchedule(1), "7/8\" left, 7/8\" right");
   EXPECT_EQ(inSchedule(2), "7/8\" left, 7/8\" right");
   EXPECT_EQ(inSchedule(3), "2 1/8\" left, 1\" right");
+}
+
+// Words of the columns that are seen, and their heads, fit into them however narrow the panel is.
+TEST_F(SlideRoom, NothingInTheScheduleIsCutOff) {
+  Schedule& schedule = window.schedule();
+  ScheduleModel& rows = schedule.ends();
+  for (const int width : {1600, 1300, 1200, 1000}) {
+    window.resize(width, 850);
+    QCoreApplication::processEvents();
+    for (int column = 0; column < ScheduleModel::ColumnCount; ++column) {
+      if (schedule.isColumnHidden(column))
+        continue;
+      const QString head = rows.headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+      EXPECT_LE(QFontMetrics(schedule.horizontalHeader()->font()).horizontalAdvance(head) + (column == 0 ? 16 : 8),
+                schedule.columnWidth(column))
+          << width << ", " << head.toStdString();
+      if (column == ScheduleModel::RoomColumn)
+        continue; // its amounts are set smaller
+      const double room = schedule.columnWidth(column) - (column == 0                            ? 16
+                                                          : column == ScheduleModel::StateColumn ? 0
+                                                                                                 : 8);
+      for (int row = 0; row < rows.rowCount(); ++row) {
+        const QString words = rows.data(rows.index(row, column), Qt::DisplayRole).toString();
+        EXPECT_EQ(elided(words, 12.5, room).toStdString(), words.toStdString()) << width << ", column " << column;
+      }
+    }
+    EXPECT_GE(schedule.columnWidth(ScheduleModel::RoomColumn), 78) << width;
+  }
 }
 
 TEST_F(SlideRoom, AClickOnItInTheScheduleGoesToThePiece) {

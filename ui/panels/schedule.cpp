@@ -6,6 +6,7 @@
 #include <QPainter>
 
 #include <algorithm>
+#include <numeric>
 
 #include "core/base/length.h"
 #include "core/drawing/hatch.h"
@@ -22,7 +23,11 @@ namespace {
 
 constexpr int rowPixels = 31;
 constexpr int headHeight = 25;
-constexpr std::array<int, ScheduleModel::ColumnCount> shares{54, 40, 57, 70, 74, 100, 45}; // of the width
+// px that the columns need; what there is more is shared out alike. In a narrow table the make-up of the column, which
+// the elevation shows too, is left out.
+constexpr std::array<int, ScheduleModel::ColumnCount> wideColumns{52, 40, 56, 68, 74, 98, 42};
+constexpr std::array<int, ScheduleModel::ColumnCount> narrowColumns{50, 38, 0, 38, 72, 78, 38};
+constexpr int narrowBelow = 400;
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
 
@@ -83,7 +88,10 @@ QString ScheduleModel::words(int row, int column) const {
   case PanelColumn: return text(end.panelMark);
   case EndColumn: return end.end == Side::Left ? tr("left") : tr("right");
   case ColumnColumn: return text(end.columnMakeUp);
-  case HardwareColumn: return end.hardware ? text(end.hardwareMark + " " + end.hardwareKind) : tr("none");
+  case HardwareColumn:
+    return !end.hardware ? tr("none")
+           : narrow_     ? text(end.hardwareMark)
+                         : text(end.hardwareMark + " " + end.hardwareKind);
   case AtColumn: return end.station ? text(printLength(*end.station, bench_.job().units)) : QString();
   case RoomColumn: return slotsOfRow(row) ? text(roomWords(*slotsOfRow(row), units())) : QString();
   case StateColumn: return end.worst ? text(std::string(word(*end.worst))) : tr("clear");
@@ -124,7 +132,8 @@ QVariant ScheduleModel::headerData(int section, Qt::Orientation orientation, int
   case PanelColumn: return tr("panel");
   case EndColumn: return tr("end");
   case ColumnColumn: return tr("column");
-  case HardwareColumn: return tr("hardware");
+  case HardwareColumn:
+    return narrow_ ? tr("what") : tr("hardware");
   case AtColumn: return tr("at");
   case RoomColumn: return tr("slide room");
   case StateColumn: return tr("state");
@@ -207,7 +216,7 @@ Schedule::Schedule(Workbench& bench, QWidget* parent) : QTableView(parent), benc
   setSelectionMode(SingleSelection);
   setEditTriggers(NoEditTriggers);
   setTabKeyNavigation(false);
-  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setHorizontalScrollMode(ScrollPerPixel);
   verticalHeader()->hide();
   verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   verticalHeader()->setDefaultSectionSize(rowPixels);
@@ -215,6 +224,7 @@ Schedule::Schedule(Workbench& bench, QWidget* parent) : QTableView(parent), benc
   horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   horizontalHeader()->setHighlightSections(false);
   horizontalHeader()->setFont(uiFont(11.5));
+  setObjectName(QStringLiteral("schedule"));
   setAccessibleName(tr("Wall-end schedule"));
   setAccessibleDescription(tr("Slide room is how far a piece may go left and right without a FIX"));
 }
@@ -261,12 +271,17 @@ void Schedule::keyPressEvent(QKeyEvent* event) {
 }
 
 void Schedule::resizeEvent(QResizeEvent* event) {
-  int whole = 0, at = 0;
-  for (const int share : shares)
-    whole += share;
+  const bool narrow = viewport()->width() < narrowBelow;
+  const auto& columns = narrow ? narrowColumns : wideColumns;
+  const int needed = std::accumulate(columns.begin(), columns.end(), 0);
+  const int width = std::max(viewport()->width(), needed); // else it scrolls
+  model_.setNarrow(narrow);
+  setColumnHidden(ScheduleModel::ColumnColumn, narrow);
+  int at = 0;
   for (int column = 0; column < ScheduleModel::ColumnCount; ++column) {
-    const int end = (at + shares[static_cast<std::size_t>(column)]);
-    horizontalHeader()->resizeSection(column, end * viewport()->width() / whole - at * viewport()->width() / whole);
+    const int end = at + columns[static_cast<std::size_t>(column)];
+    if (!isColumnHidden(column))
+      horizontalHeader()->resizeSection(column, end * width / needed - at * width / needed);
     at = end;
   }
   QTableView::resizeEvent(event);

@@ -33,6 +33,8 @@ public:
   const std::optional<PieceSlots>& slotsOfRow(int row) const;
   int computed() const { return computed_; } // slots so far: tests watch it
   LengthStyle units() const { return bench_.job().units; }
+  // In a narrow table the hardware is its mark alone.
+  void setNarrow(bool narrow) { narrow_ = narrow; }
 
   int rowCount(const QModelIndex& parent = {}) const override;
   int columnCount(const QModelIndex& parent = {}) const override;
@@ -52,6 +54,7 @@ private:
   };
   mutable std::vector<RowSlots> slots_; // by row
   mutable int computed_ = 0;
+  bool narrow_ = false;
 };
 
 class ScheduleDelegate : public QStyledItemDelegate {

@@ -52,6 +52,7 @@ QHeaderView::section { background: $field; color: $text2; border: none; border-b
                        padding: 0 6px; }
 QHeaderView::section:first { padding-left: 14px; }
 QTableWidget QHeaderView::section:first { padding-left: 6px; }
+QTableView#schedule QHeaderView::section { padding-right: 2px; }
 QSplitter::handle { background: $rule; }
 QTabWidget::pane { border: none; }
 QTabBar { qproperty-drawBase: 0; }
