@@ -76,6 +76,7 @@ void drawAbove(Scene& scene);
 void drawPairLinks(Scene& scene);
 void drawFlags(Scene& scene);
 void drawInHand(Scene& scene);
+void drawSlots(Scene& scene, const InHand& hand);
 void drawMarks(Scene& scene);
 void drawSelection(Scene& scene);
 void drawDimensions(Scene& scene);

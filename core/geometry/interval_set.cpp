@@ -26,7 +26,7 @@ std::vector<Interval> withoutOpen(Interval whole, std::vector<Interval> open) {
 
 std::optional<Interval> partAt(const std::vector<Interval>& parts, double station) {
   for (const Interval part : parts)
-    if (grown(part, tolerance::same).contains(station))
+    if (grown(part, tolerance::rounding).contains(station))
       return part;
   return std::nullopt;
 }

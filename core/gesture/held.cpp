@@ -8,6 +8,8 @@
 #include "core/edit/operations.h"
 #include "core/gesture/placing.h"
 #include "core/gesture/snap.h"
+#include "core/refit/slot_words.h"
+#include "core/rules/rule_book.h"
 
 namespace sillwright {
 
@@ -40,6 +42,19 @@ bool movesAlone(const Selection& pieces) {
   return std::none_of(pieces.begin(), pieces.end(), [](const PieceRef& ref) { return !ref.piece; });
 }
 
+// The tape mark within a slot that is nearest to a station which is in none; in a slot too narrow for a mark its middle.
+std::optional<double> landingOf(const Grip& grip, double station) {
+  std::vector<Interval> places;
+  for (const BoundedSlot& slot : grip.slots) {
+    const Interval marks = toMarks(slot.stations);
+    places.push_back(marks.empty() ? around(slot.stations.middle(), 0) : marks);
+  }
+  std::vector<Interval> slots;
+  for (const BoundedSlot& slot : grip.slots)
+    slots.push_back(slot.stations);
+  return partAt(slots, station) ? std::nullopt : nearestIn(places, station);
+}
+
 InHand handOf(const Grip& grip, double station) {
   InHand hand;
   hand.kind = grip.newPiece ? InHand::Kind::Place : grip.kind;
@@ -48,6 +63,7 @@ InHand handOf(const Grip& grip, double station) {
     hand.before = findPiece(grip.base, grip.grabbed);
   hand.station = station;
   hand.moved = station - grip.before;
+  hand.slots = grip.slots;
   return hand;
 }
 
@@ -160,6 +176,17 @@ std::string misfit(const Job& job, Id corner) {
 
 } // namespace
 
+std::vector<BoundedSlot> slotsFor(const Grip& grip) {
+  if (grip.kind == InHand::Kind::Resize || grip.pieces.size() != 1)
+    return {};
+  const Job& job = grip.base;
+  const ResolvedLimits limits = resolve(*job.limits);
+  const WallLine* wall = job.walls.find(grip.grabbed.wall);
+  if (grip.newPiece && wall)
+    return slotsInHand(layOut(job, std::make_shared<const WallLine>(*wall)), limits, grip.grabbed.piece, true);
+  return slotsInHand(grip.layout, limits, grip.grabbed.piece, false);
+}
+
 Shown moveTo(const Grip& grip, const PointerAt& pointer) {
   if (pointer.canvas == CanvasKind::Section)
     return movedInSection(grip, pointer);
@@ -170,7 +197,9 @@ Shown moveTo(const Grip& grip, const PointerAt& pointer) {
   if (pointer.keys.alt || !piece)
     return movedAlong(grip, roundTo(wanted, freeStep) - grip.before, SnapReason::None, {});
   const Snapped snapped = snapStation(grip.layout, *piece, wanted, pointer.reach);
-  return movedAlong(grip, snapped.value - grip.before, snapped.reason, snapped.to);
+  Shown shown = movedAlong(grip, snapped.value - grip.before, snapped.reason, snapped.to);
+  shown.hand.landing = landingOf(grip, shown.hand.station);
+  return shown;
 }
 
 Shown moveToStation(const Grip& grip, double station) {

@@ -21,6 +21,7 @@ struct Grip {
   double before = 0;     // its station, or that of the end in hand
   Side end = Side::Left; // for Resize
   bool newPiece = false; // it came from the shelf
+  std::vector<BoundedSlot> slots{}; // of the piece, where one alone moves along its wall
 };
 
 // What a place of the pointer makes: the job to show, and what is in hand there.
@@ -33,6 +34,8 @@ struct Shown {
 Shown moveTo(const Grip& grip, const PointerAt& pointer);
 Shown resizeTo(const Grip& grip, const PointerAt& pointer);
 Shown cornerTo(const Grip& grip, const PointerAt& pointer);
+// Where one piece alone may stand along its wall, for the grip; nothing for what has no slots.
+std::vector<BoundedSlot> slotsFor(const Grip& grip);
 // The same with the station said outright (typed).
 Shown moveToStation(const Grip& grip, double station);
 Shown resizeToStation(const Grip& grip, double station);

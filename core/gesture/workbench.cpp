@@ -180,6 +180,8 @@ void Workbench::drag(const PointerAt& pointer) {
     if (moved < pointer.reach / 2)
       return;
     held_->moving = true;
+    if (pointer.canvas == CanvasKind::Elevation)
+      held_->grip.slots = slotsFor(grip);
     held_->token = session_.beginPreview();
   }
   switch (grip.kind) {
@@ -190,6 +192,11 @@ void Workbench::drag(const PointerAt& pointer) {
   default:
     return show(moveTo(grip, pointer));
   }
+}
+
+void Workbench::land() {
+  if (inHand_ && inHand_->landing)
+    show(moveToStation(held_->grip, *inHand_->landing));
 }
 
 void Workbench::dragBand(const PointerAt& pointer) {
@@ -222,6 +229,7 @@ void Workbench::release(const PointerAt& pointer) {
   }
   if (held_->grip.newPiece)
     return dropPlace(pointer);
+  land();
   const std::string name = held_->name;
   const bool refused = held_->refused;
   letGo();

@@ -85,6 +85,7 @@ private:
   void tellGesture();
   bool holding();                  // the gesture is still ours: nobody ended its preview
   void show(struct Shown shown);   // as preview, and in hand
+  void land();                     // let go: into the nearest slot
   void letGo();
   void pressPiece(const PointerAt& pointer);
   void dragBand(const PointerAt& pointer);

@@ -44,6 +44,7 @@ void Workbench::dragPlace(const PointerAt& pointer) {
     grip.base = std::move(job);
     grip.grabbed = {session_.wall(), id};
     grip.pieces = {grip.grabbed};
+    grip.slots = slotsFor(grip);
   } else { // the same id and mark at another place, without looking at the whole job again
     Piece again = *piece;
     const auto placed = findPiece(grip.base, grip.grabbed);
@@ -67,6 +68,8 @@ void Workbench::dropPlace(const PointerAt& pointer) {
   if (!holding() || !held_->grip.newPiece)
     return;
   const bool refused = held_->refused || !held_->grip.grabbed.piece;
+  if (!refused)
+    land();
   const std::string name = held_->name;
   const Selection selection = held_->grip.pieces;
   letGo();

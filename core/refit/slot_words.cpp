@@ -9,8 +9,8 @@ namespace sillwright {
 
 namespace {
 
-// Slots that closed stretches border on end a hair early; that hair is no mark.
-constexpr double hair = 8 * tolerance::same / tolerance::tapeMark;
+// Rounding only: where two solids touch is a FIX, and the slot ends no more than tolerance::same beyond it.
+constexpr double hair = tolerance::rounding / tolerance::tapeMark;
 
 double markUnder(double value) {
   return std::floor(value / tolerance::tapeMark + hair) * tolerance::tapeMark;
@@ -68,6 +68,39 @@ std::string slotWords(const PieceSlots& slots, LengthStyle style) {
     if (!toMarks(slot).empty())
       words += (words.empty() ? "" : ", ") + slotWords(slot, style);
   return words.empty() ? "nowhere" : words;
+}
+
+std::string stopWords(const WallLine& wall, const Stop& stop) {
+  using R = RuleId;
+  const auto piece = findPiece(wall, stop.by);
+  const std::string name = piece ? markOf(*piece) : std::string();
+  const auto with = [&](const char* words) { return name.empty() ? std::string(words) : words + (" " + name); };
+  switch (stop.rule) {
+  case R::StrapEdge: return "end of the concrete";
+  case R::StrapLean: return with("leans off");
+  case R::StrapColumn: return with("nails off");
+  case R::StrapLeanOpening: case R::BoltOpening: case R::RodOpening: return with("opening");
+  case R::StrapSteel: case R::BoltSteel: case R::RodSteel: return with("bar");
+  case R::StrapDepth: return "bottom of the concrete";
+  case R::StrapBack: return "inside face";
+  case R::StrapMissing: return with("end of panel");
+  case R::BoltCount: return "bolts of the sill";
+  case R::BoltEndFar: return "far from the sill end";
+  case R::BoltEndNear: return "near the sill end";
+  case R::BoltSpacing: return with("spacing to");
+  case R::BoltThird: return "middle third";
+  case R::BoltStud: return name.empty() ? std::string("stud") : with("column");
+  case R::BoltStrap: return piece && kindOf(*piece) == PieceKind::Strap ? with("strap") : with("anchor");
+  case R::BoltSplice: return "splice";
+  case R::BoltGap: return with("gap to");
+  case R::BoltHook: return "hook";
+  case R::WasherSheathing: return "sheathed edge";
+  case R::WasherSill: return "washer off the sill";
+  case R::WasherColumn: return with("washer at");
+  case R::WasherWasher: return with("washer of");
+  case R::RodOffset: return "bracket";
+  default: return {};
+  }
 }
 
 Interval toMarks(Interval slot) {

@@ -24,6 +24,9 @@ std::string slotWords(Interval slot, LengthStyle style);
 // "10\" to 1'-2 1/4\", 2'-0\" to 2'-6\"", each end on the last tape mark inside; "nowhere" where there is none.
 std::string slotWords(const PieceSlots& slots, LengthStyle style);
 
+// What stops a piece at the end of a slot, in two or three words: "bar V16", "nails off C3", "opening O1".
+std::string stopWords(const WallLine& wall, const Stop& stop);
+
 // The part of a slot between its first and its last tape mark; empty (to < from) where there is no mark in it.
 Interval toMarks(Interval slot);
 

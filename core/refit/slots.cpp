@@ -1,6 +1,7 @@
 #include "core/refit/slots.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/refit/site.h"
 
@@ -11,8 +12,10 @@ namespace {
 std::vector<Blocked> blockedOn(const Site& site, Id piece) {
   Blocks blocks(site);
   for (const StrapBody& strap : site.layout.straps)
-    if (strap.id == piece)
+    if (strap.id == piece) {
       blockStrap(site, strap, blocks);
+      blockByPanelEnds(site, strap, blocks);
+    }
   for (const AnchorBody& anchor : site.layout.anchors)
     if (anchor.id == piece)
       (anchor.isRod ? blockRod : blockBolt)(site, anchor, blocks);
@@ -30,6 +33,41 @@ std::optional<PieceSlots> slotsOn(const Site& site, Id id) {
   PieceSlots slots{id, kindOf(*piece), *at, withoutOpen(site.whole, std::move(open)), {}};
   if (const auto own = partAt(slots.slots, *at))
     slots.room = Room{std::max(0.0, *at - own->from), std::max(0.0, own->to - *at)};
+  return slots;
+}
+
+// The stretch that ends, or begins, where a slot begins or ends; of several the one that the rule book has first.
+std::optional<Stop> stopAt(const std::vector<Blocked>& blocked, double end, bool left) {
+  constexpr double hair = 1e-5;
+  std::optional<Stop> stop;
+  for (const Blocked& each : blocked)
+    if (std::abs((left ? each.stations.to : each.stations.from) - end) < hair && (!stop || each.rule < stop->rule))
+      stop = Stop{each.rule, each.by};
+  return stop;
+}
+
+void addBounded(const std::vector<Blocked>& blocked, Interval within, std::vector<BoundedSlot>& slots) {
+  std::vector<Interval> open;
+  for (const Blocked& each : blocked)
+    open.push_back(each.stations);
+  for (const Interval slot : withoutOpen(within, std::move(open)))
+    slots.push_back({slot, stopAt(blocked, slot.from, true), stopAt(blocked, slot.to, false)});
+}
+
+// On each column in turn, as far as that is the one it would take.
+std::vector<BoundedSlot> onAnyColumn(const Site& site, const StrapBody& strap, bool isNew) {
+  std::vector<BoundedSlot> slots;
+  for (std::size_t i = 0; i < site.layout.columns.size(); ++i) {
+    StrapBody moved = strap;
+    moved.column = i;
+    Blocks blocks(site);
+    blockStrap(site, moved, blocks);
+    if (!isNew)
+      blockByPanelEnds(site, moved, blocks);
+    addBounded(blocks.take(), overlap(site.layout.columns[i].box.s, site.whole), slots);
+  }
+  std::sort(slots.begin(), slots.end(),
+            [](const BoundedSlot& a, const BoundedSlot& b) { return a.stations.from < b.stations.from; });
   return slots;
 }
 
@@ -90,6 +128,25 @@ std::vector<PieceSlots> slotsOf(const WallLayout& layout, const ResolvedLimits& 
     if (auto slots = slotsOn(site, piece))
       all.push_back(std::move(*slots));
   return all;
+}
+
+std::vector<BoundedSlot> slotsInHand(const WallLayout& layout, const ResolvedLimits& limits, Id piece, bool isNew) {
+  const Site site = siteOf(layout, limits);
+  std::vector<BoundedSlot> slots;
+  for (const StrapBody& strap : layout.straps)
+    if (strap.id == piece)
+      return onAnyColumn(site, strap, isNew);
+  for (const AnchorBody& anchor : layout.anchors) {
+    if (anchor.id != piece)
+      continue;
+    AnchorBody body = anchor;
+    if (isNew)
+      body.sillPiece.reset();
+    Blocks blocks(site);
+    (anchor.isRod ? blockRod : blockBolt)(site, body, blocks);
+    addBounded(blocks.take(), site.whole, slots);
+  }
+  return slots;
 }
 
 } // namespace sillwright

@@ -52,4 +52,21 @@ std::optional<PieceSlots> slotsOf(const WallLayout& layout, const ResolvedLimits
 // Of every piece that has some, in the order of the wall's lists.
 std::vector<PieceSlots> slotsOf(const WallLayout& layout, const ResolvedLimits& limits);
 
+// What a piece meets at an end of a slot.
+struct Stop {
+  RuleId rule = RuleId::StrapEdge;
+  Id by; // empty where it is no piece
+  bool operator==(const Stop&) const = default;
+};
+
+struct BoundedSlot {
+  Interval stations;
+  std::optional<Stop> left, right; // nothing where the wall ends
+  bool operator==(const BoundedSlot&) const = default;
+};
+
+// Slots with what bounds them, for a piece in hand: a strap may also go to another column, on which it then hangs. One
+// that is new, and stands where it does only for now, is needed nowhere yet.
+std::vector<BoundedSlot> slotsInHand(const WallLayout& layout, const ResolvedLimits& limits, Id piece, bool isNew);
+
 } // namespace sillwright

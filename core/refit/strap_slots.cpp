@@ -24,7 +24,16 @@ public:
       onColumn(ground, up);
       openings(ground, up);
     }
-    panelEnds();
+  }
+
+  // A panel end that this strap holds, and that no other would: it stays within reach of it.
+  void panelEnds() {
+    for (const PanelEnd& end : sillwright::panelEnds(layout_)) {
+      if (!end.strap || end.strap->id != strap_.id || !end.mark ||
+          !findStrapType(*layout_.types, end.mark->strapType) || anotherHolds(end))
+        continue;
+      blocks_.allBut(RuleId::StrapMissing, grown(reachOf(end), tolerance::same), site_.whole, end.panel->id);
+    }
   }
 
 private:
@@ -74,15 +83,6 @@ private:
     }
   }
 
-  // A panel end that this strap holds, and that no other would: it stays within reach of it.
-  void panelEnds() {
-    for (const PanelEnd& end : sillwright::panelEnds(layout_)) {
-      if (end.strap != &strap_ || !end.mark || !findStrapType(*layout_.types, end.mark->strapType) || anotherHolds(end))
-        continue;
-      blocks_.allBut(RuleId::StrapMissing, grown(reachOf(end), tolerance::same), site_.whole, end.panel->id);
-    }
-  }
-
   static Interval reachOf(const PanelEnd& end) {
     const Panel& panel = *end.panel;
     const double middle = (panel.from + panel.to) / 2;
@@ -92,7 +92,7 @@ private:
 
   bool anotherHolds(const PanelEnd& end) const {
     return std::any_of(layout_.straps.begin(), layout_.straps.end(), [&](const StrapBody& other) {
-      return &other != &strap_ && grown(reachOf(end), tolerance::same).contains(other.strap->station);
+      return other.id != strap_.id && grown(reachOf(end), tolerance::same).contains(other.strap->station);
     });
   }
 
@@ -109,6 +109,10 @@ void blockStrap(const Site& site, const StrapBody& strap, Blocks& blocks) {
   StrapBlocks(site, strap, blocks).all();
   blockBySteel(site, strap, blocks);
   blockByConcrete(site, strap, blocks);
+}
+
+void blockByPanelEnds(const Site& site, const StrapBody& strap, Blocks& blocks) {
+  StrapBlocks(site, strap, blocks).panelEnds();
 }
 
 } // namespace sillwright
