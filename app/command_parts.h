@@ -19,6 +19,6 @@ std::string shortest(double value);
 int check(const Call& call, int& argc, char** argv);
 int sheet(const Call& call, int& argc, char** argv);
 int rules(const Call& call, int& argc, char** argv);
-int slots(const Call& call, int& argc, char** argv);
+int slotsOfJob(const Call& call, int& argc, char** argv);
 
 } // namespace sillwright

@@ -64,7 +64,7 @@ void printWords(const Job& job, const std::vector<WallSlots>& walls) {
 
 } // namespace
 
-int slots(const Call& call, int&, char**) {
+int slotsOfJob(const Call& call, int&, char**) {
   if (call.words.size() != 1)
     return refuse({"slots", "needs one job file"});
   const auto job = loadJob(call.words.front());

@@ -13,12 +13,15 @@ namespace {
 
 constexpr double deep = 17; // of a bracket, pt
 
-double underBlade(const Scene& scene, double station) { return scene.y(pourAt(scene.wall, station)) + scene.blade; }
+double underBlade(const Scene& scene, double station) {
+  return scene.y(pourAt(scene.wall, station)) + scene.blade;
+}
 
 // One slot over a stretch of level pour line. Its ends are open where it only leaves the frame there.
 void bracket(Scene& scene, const BoundedSlot& slot) {
   const double from = scene.x(slot.stations.from), to = scene.x(slot.stations.to);
-  const double left = std::max(std::min(from, to), scene.frame.x0), right = std::min(std::max(from, to), scene.frame.x1);
+  const double left = std::max(std::min(from, to), scene.frame.x0),
+               right = std::min(std::max(from, to), scene.frame.x1);
   const double y = underBlade(scene, slot.stations.middle());
   if (right < left)
     return;
@@ -49,19 +52,19 @@ void landing(Scene& scene, double station) {
   const double x = scene.x(station), y = underBlade(scene, station);
   const Point2 line[] = {{x, y - scene.blade - 40}, {x, y + deep}};
   scene.drawing.dashed(line, 5, 3, Ink::Hand, 1.6);
-  say(scene, "landing", {x, y - scene.blade - 46}, "lands at " + lengthOf(scene, station), Ink::Hand,
+  say(scene, "landing", {x, y - scene.blade - 46}, "drops to " + lengthOf(scene, station), Ink::Hand,
       {11, Weight::Bold, Anchor::Middle, 0, Ink::Paper, 4});
 }
 
 } // namespace
 
 void drawSlots(Scene& scene, const InHand& hand) {
-  for (const BoundedSlot& slot : hand.slots)
+  for (const BoundedSlot& slot : hand.offered)
     if (scene.sees(slot.stations))
       bracket(scene, slot);
   // The words of the slot it is in, or would land in; of all of them they would be a thicket.
   const double at = hand.landing.value_or(hand.station);
-  for (const BoundedSlot& slot : hand.slots)
+  for (const BoundedSlot& slot : hand.offered)
     if (grown(slot.stations, tolerance::rounding).contains(at)) {
       stopAtEnd(scene, slot, slot.left, true);
       stopAtEnd(scene, slot, slot.right, false);

@@ -28,7 +28,7 @@ struct InHand {
   Id snappedTo;
   std::string typed;   // a length being typed
   std::string problem; // why the typed length is refused, or ""
-  std::vector<BoundedSlot> slots;  // where the piece may stand, everything else left as it is
+  std::vector<BoundedSlot> offered; // where the piece may stand, everything else left as it is
   std::optional<double> landing;   // where it goes when let go, if not where it is shown
   std::optional<std::pair<Point3, Point3>> band; // rubber band on the elevation
 };

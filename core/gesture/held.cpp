@@ -15,6 +15,7 @@ namespace sillwright {
 
 namespace {
 
+constexpr double landingReach = 6;    // in
 constexpr double freeStep = 1.0 / 64; // what a move without snapping is rounded to
 
 std::string amountWords(const Job& job, double by, const char* positive, const char* negative) {
@@ -42,17 +43,20 @@ bool movesAlone(const Selection& pieces) {
   return std::none_of(pieces.begin(), pieces.end(), [](const PieceRef& ref) { return !ref.piece; });
 }
 
-// The tape mark within a slot that is nearest to a station which is in none; in a slot too narrow for a mark its middle.
+// The tape mark within a slot that is nearest to a station which is in none; in a slot too narrow for a mark its
+// middle. What is let go of far from every slot stays there, with its flags: nobody means a place half a wall away.
 std::optional<double> landingOf(const Grip& grip, double station) {
   std::vector<Interval> places;
-  for (const BoundedSlot& slot : grip.slots) {
+  for (const BoundedSlot& slot : grip.offered) {
     const Interval marks = toMarks(slot.stations);
     places.push_back(marks.empty() ? around(slot.stations.middle(), 0) : marks);
   }
   std::vector<Interval> slots;
-  for (const BoundedSlot& slot : grip.slots)
+  for (const BoundedSlot& slot : grip.offered)
     slots.push_back(slot.stations);
-  return partAt(slots, station) ? std::nullopt : nearestIn(places, station);
+  const auto nearest = nearestIn(places, station);
+  const bool lands = nearest && !partAt(slots, station) && std::abs(*nearest - station) <= landingReach;
+  return lands ? nearest : std::nullopt;
 }
 
 InHand handOf(const Grip& grip, double station) {
@@ -63,7 +67,7 @@ InHand handOf(const Grip& grip, double station) {
     hand.before = findPiece(grip.base, grip.grabbed);
   hand.station = station;
   hand.moved = station - grip.before;
-  hand.slots = grip.slots;
+  hand.offered = grip.offered;
   return hand;
 }
 

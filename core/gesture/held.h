@@ -21,7 +21,7 @@ struct Grip {
   double before = 0;     // its station, or that of the end in hand
   Side end = Side::Left; // for Resize
   bool newPiece = false; // it came from the shelf
-  std::vector<BoundedSlot> slots{}; // of the piece, where one alone moves along its wall
+  std::vector<BoundedSlot> offered{}; // of the piece, where one alone moves along its wall
 };
 
 // What a place of the pointer makes: the job to show, and what is in hand there.

@@ -181,7 +181,7 @@ void Workbench::drag(const PointerAt& pointer) {
       return;
     held_->moving = true;
     if (pointer.canvas == CanvasKind::Elevation)
-      held_->grip.slots = slotsFor(grip);
+      held_->grip.offered = slotsFor(grip);
     held_->token = session_.beginPreview();
   }
   switch (grip.kind) {

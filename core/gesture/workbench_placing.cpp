@@ -44,7 +44,7 @@ void Workbench::dragPlace(const PointerAt& pointer) {
     grip.base = std::move(job);
     grip.grabbed = {session_.wall(), id};
     grip.pieces = {grip.grabbed};
-    grip.slots = slotsFor(grip);
+    grip.offered = slotsFor(grip);
   } else { // the same id and mark at another place, without looking at the whole job again
     Piece again = *piece;
     const auto placed = findPiece(grip.base, grip.grabbed);
