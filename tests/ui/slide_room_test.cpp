@@ -4,12 +4,12 @@
 //   S1 at 2 3/4 on C1, a 6x6 over 0 … 5 1/2. Plate 2 1/2 wide, 1/2 from the end of the concrete at 0: not left of
 //      1/2 + 1 1/4 = 1 3/4. Nails 1/2 to both sides, 0.148 thick, all on the column: not right of 5.5 - 0.5 - 0.074 =
 //      4.926, last mark 4 7/8. So 2 3/4 - 1 3/4 = 1 left, 4 7/8 - 2 3/4 = 2 1/8 right.
-//   B1 at 10 1/2. V1, 1/2 thick, at 8, and the bolt, 5/8 thick, with its hook past it: not left of 8 + 1/4 + 5/16 =
-//      8 9/16. First bolt within 12 of the end of the sill at 0. So 1 15/16 left, 1 1/2 right.
-//   B2 at 20. Stud at 16, 1 1/2 wide, washer 3 wide: not left of 16 + 3/4 + 1 1/2 = 18 1/4. V2 at 24: not right of
-//      24 - 9/16 = 23 7/16. So 1 3/4 left, 3 7/16 right.
-//   B3 at 38. Last bolt within 12 of the end of the sill at 48: not left of 36. V3 at 40: not right of 39 7/16. So 2
-//      left, 1 7/16 right.
+//   B1 at 10 1/2. V1, 1/2 thick, at 8, and the bolt, 5/8 thick, with its hook past it, touch at 8 + 1/4 + 5/16 = 8 9/16:
+//      not left of the next mark, 8 5/8. First bolt within 12 of the end of the sill at 0. So 1 7/8 left, 1 1/2 right.
+//   B2 at 20. Stud at 16, 1 1/2 wide, washer 3 wide: not left of 16 + 3/4 + 1 1/2 = 18 1/4. V2 at 24, touched at
+//      24 - 9/16 = 23 7/16: not right of 23 3/8. So 1 3/4 left, 3 3/8 right.
+//   B3 at 38. Last bolt within 12 of the end of the sill at 48: not left of 36. V3 at 40, touched at 39 7/16: not right
+//      of 39 3/8. So 2 left, 1 3/8 right.
 //   S2 at 45 on C2, 2-2x6 over 43 1/2 … 46 1/2: from 43.5 + 0.574 = 44.074, first mark 44 1/8, to 46.5 - 0.574
 //   = 45.926,
 //      last mark 45 7/8. So 7/8 to both sides.
@@ -39,9 +39,9 @@ struct Worked {
   double at, left, right;
 };
 constexpr Worked leftPier[] = {{"S1", 2.75, 1, 2 + 1. / 8},
-                               {"B1", 10.5, 1 + 15. / 16, 1.5},
-                               {"B2", 20, 1.75, 3 + 7. / 16},
-                               {"B3", 38, 2, 1 + 7. / 16},
+                               {"B1", 10.5, 1 + 7. / 8, 1.5},
+                               {"B2", 20, 1.75, 3 + 3. / 8},
+                               {"B3", 38, 2, 1 + 3. / 8},
                                {"S2", 45, 7. / 8, 7. / 8}};
 
 std::string inchesOf(double value) {
@@ -106,10 +106,10 @@ TEST_F(SlideRoom, TheCardTellsSlotAndRoomOfThePieceThatIsSelected) {
 }
 
 TEST_F(SlideRoom, TheOtherSlotsAreBesideItForEyeAndEar) {
-  select("B3"); // right of V3, from 40 9/16, until its washer meets C2: 43 1/2 - 1 1/2 = 42
-  EXPECT_EQ(told("slot"), "slot: 3'-0\" to 3'-3 7/16\", one of 2");
+  select("B3"); // right of V3, which it touches at 40 9/16, until its washer meets C2: 43 1/2 - 1 1/2 = 42
+  EXPECT_EQ(told("slot"), "slot: 3'-0\" to 3'-3 3/8\", one of 2");
   const QString others = label("slot")->toolTip();
-  EXPECT_TRUE(others.contains(QStringLiteral("3'-4 9/16\" to 3'-6\""))) << others.toStdString();
+  EXPECT_TRUE(others.contains(QStringLiteral("3'-4 5/8\" to 3'-6\""))) << others.toStdString();
   EXPECT_FALSE(others.contains(QStringLiteral("3'-0\" to"))) << others.toStdString();
   EXPECT_EQ(label("slot")->accessibleDescription(), others);
   select("S1"); // it has only the one
