@@ -28,7 +28,12 @@ class Together {
 public:
   Together(const Site& site, const AnchorBody& bolt, Blocks& blocks)
       : site_(site), layout_(site.layout), limits_(site.limits), bolt_(bolt), blocks_(blocks),
-        needed_(boltsNeeded(layout_, limits_)), far_(limits_[LimitKey::BoltEndFar]) {}
+        needed_(boltsNeeded(layout_, limits_)), far_(limits_[LimitKey::BoltEndFar]),
+        base_(spacingLimit(layout_, limits_, {}).inches) {
+    for (const Panel& panel : layout_.wall->panels)
+      if (const auto lower = markedSpacing(layout_, panel))
+        lower_.push_back({{panel.from, panel.to}, *lower});
+  }
 
   void all() {
     std::optional<RuleId> missed;
@@ -126,22 +131,25 @@ private:
         blocks_.closed(RuleId::BoltSpacing, between, others[i]->id);
   }
 
-  double baseLimit() const { return spacingLimit(layout_, limits_, {}).inches; }
+  struct Lower { // a limit under a panel
+    Interval panel;
+    double inches = 0;
+  };
 
   // The farthest station to the right of a bolt at which the next may stand: a lower limit begins to count where the
   // stretch between them comes under its panel.
   double farthestRightOf(double left) const {
-    double right = left + baseLimit();
-    for (const Panel& panel : layout_.wall->panels)
-      if (const auto lower = markedSpacing(layout_, panel); lower && panel.to > left + tolerance::same)
-        right = std::min(right, std::max(panel.from, left + *lower));
+    double right = left + base_;
+    for (const Lower& lower : lower_)
+      if (lower.panel.to > left + tolerance::same)
+        right = std::min(right, std::max(lower.panel.from, left + lower.inches));
     return right;
   }
   double farthestLeftOf(double right) const {
-    double left = right - baseLimit();
-    for (const Panel& panel : layout_.wall->panels)
-      if (const auto lower = markedSpacing(layout_, panel); lower && panel.from < right - tolerance::same)
-        left = std::max(left, std::min(panel.to, right - *lower));
+    double left = right - base_;
+    for (const Lower& lower : lower_)
+      if (lower.panel.from < right - tolerance::same)
+        left = std::max(left, std::min(lower.panel.to, right - lower.inches));
     return left;
   }
 
@@ -152,6 +160,8 @@ private:
   Blocks& blocks_;
   double needed_;
   double far_;
+  double base_;
+  std::vector<Lower> lower_;
 };
 
 } // namespace

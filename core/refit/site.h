@@ -27,7 +27,7 @@ Site siteOf(const WallLayout& layout, const ResolvedLimits& limits);
 // Collects what blocks one piece, as far as its rule counts as FIX in this job.
 class Blocks {
 public:
-  explicit Blocks(const Site& site) : site_(site) {}
+  explicit Blocks(const Site& site) : site_(site) { found_.reserve(128); }
 
   // All strictly between two stations; clipped to the wall. Nothing where that is empty.
   void open(RuleId rule, Interval stations, Id by = {});

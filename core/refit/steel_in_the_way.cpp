@@ -1,7 +1,7 @@
 #include "core/refit/steel_in_the_way.h"
 
+#include <algorithm>
 #include <cmath>
-#include <set>
 
 #include "core/base/tolerance.h"
 #include "core/geometry/passing.h"
@@ -14,10 +14,11 @@ namespace {
 
 constexpr double touch = tolerance::same; // nearer than that two solids meet
 
-std::set<double> heightsOfPour(const Site& site) {
-  std::set<double> heights;
+std::vector<double> heightsOfPour(const Site& site) {
+  std::vector<double> heights;
   for (const Ground& ground : site.grounds)
-    heights.insert(ground.pour);
+    if (std::find(heights.begin(), heights.end(), ground.pour) == heights.end())
+      heights.push_back(ground.pour);
   return heights;
 }
 
@@ -44,22 +45,33 @@ std::vector<BlockedShifts> shiftsOf(const Ribbon& own, const Capsule& still) {
   return blockedShifts(own, still, Along::Station, touch);
 }
 
-// A piece of steel that stands at a station, as it is at one height of the pour line.
+// A piece of steel that stands at a station, as it is at one height of the pour line. Only what it can meet where it is
+// still free to stand is looked at.
 template <class Shape> class Standing {
 public:
   Standing(const Site& site, double station, double pour, std::vector<Shape> parts, Blocks& blocks)
-      : site_(site), station_(station), pour_(pour), parts_(std::move(parts)), blocks_(blocks) {}
+      : site_(site), station_(station), pour_(pour), parts_(std::move(parts)), blocks_(blocks) {
+    for (const Shape& part : parts_)
+      boxes_.push_back(bounds(part));
+    const std::vector<Interval> free = blocks.freeOf(site.whole);
+    if (!free.empty())
+      free_ = {free.front().from, free.back().to};
+  }
 
-  template <class Still> void against(RuleId rule, const Still& still, Id by) {
-    for (const Shape& own : parts_)
-      for (const BlockedShifts& shift : shiftsOf(own, still))
+  template <class Still> void against(RuleId rule, const Still& still, const Box3& box, Id by) {
+    for (std::size_t i = 0; i < parts_.size(); ++i) {
+      const Interval reached{free_.from + boxes_[i].s.from - station_, free_.to + boxes_[i].s.to - station_};
+      if (gap(boxes_[i].d, box.d) > touch || gap(boxes_[i].z, box.z) > touch || gap(reached, box.s) > touch)
+        continue;
+      for (const BlockedShifts& shift : shiftsOf(parts_[i], still))
         file(rule, {station_ + shift.from, station_ + shift.to}, by);
+    }
   }
 
 private:
   void file(RuleId rule, Interval stations, Id by) {
     for (const Ground& ground : site_.grounds)
-      if (ground.pour == pour_)
+      if (ground.pour == pour_ && gap(ground.s, stations) < 0)
         blocks_.open(rule, overlap(stations, grown(ground.s, 2 * tolerance::same)), by);
   }
 
@@ -67,8 +79,17 @@ private:
   double station_;
   double pour_;
   std::vector<Shape> parts_;
+  std::vector<Box3> boxes_;
+  Interval free_{0, -1};
   Blocks& blocks_;
 };
+
+// Shank and foot, without a copy.
+template <class Visit> void forEachPart(const AnchorBody& anchor, Visit&& visit) {
+  visit(anchor.shank);
+  for (const Capsule& part : anchor.foot)
+    visit(part);
+}
 
 } // namespace
 
@@ -80,15 +101,15 @@ void blockBySteel(const Site& site, const AnchorBody& anchor, Blocks& blocks) {
       part = raised(part, pour - anchor.pour);
     Standing<Capsule> standing(site, anchor.station, pour, std::move(parts), blocks);
     for (const BarBody& bar : layout.bars)
-      standing.against(anchor.isRod ? RuleId::RodSteel : RuleId::BoltSteel, bar.body, bar.id);
+      standing.against(anchor.isRod ? RuleId::RodSteel : RuleId::BoltSteel, bar.body, bar.box, bar.id);
     for (const AnchorBody& other : layout.anchors)
       if (other.isRod != anchor.isRod)
-        for (const Capsule& part : partsOf(other))
-          standing.against(RuleId::BoltStrap, part, other.id);
+        forEachPart(other,
+                    [&](const Capsule& part) { standing.against(RuleId::BoltStrap, part, other.steelBox, other.id); });
     if (!anchor.isRod)
       for (const StrapBody& strap : layout.straps)
         if (strap.embedded.profile.size() > 1)
-          standing.against(RuleId::BoltStrap, strap.embedded, strap.id);
+          standing.against(RuleId::BoltStrap, strap.embedded, strap.embeddedBox, strap.id);
   }
 }
 
@@ -113,12 +134,12 @@ void blockBySteel(const Site& site, const StrapBody& strap, Blocks& blocks) {
   for (const double pour : heightsOfPour(site)) {
     Standing<Ribbon> standing(site, strap.strap->station, pour, {raised(strap.embedded, pour - pourNow)}, blocks);
     for (const BarBody& bar : layout.bars)
-      standing.against(RuleId::StrapSteel, bar.body, bar.id);
+      standing.against(RuleId::StrapSteel, bar.body, bar.box, bar.id);
     if (strap.embedded.profile.size() > 1)
       for (const AnchorBody& bolt : layout.anchors)
         if (!bolt.isRod)
-          for (const Capsule& part : partsOf(bolt))
-            standing.against(RuleId::BoltStrap, part, bolt.id);
+          forEachPart(bolt,
+                      [&](const Capsule& part) { standing.against(RuleId::BoltStrap, part, bolt.steelBox, bolt.id); });
   }
 }
 

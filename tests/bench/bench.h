@@ -35,6 +35,7 @@ std::vector<Measure> drag(int& argc, char** argv);
 std::vector<Measure> recheck(int& argc, char** argv);
 std::vector<Measure> load(int& argc, char** argv);
 std::vector<Measure> rules(int& argc, char** argv);
+std::vector<Measure> refit(int& argc, char** argv);
 std::vector<Measure> start(int& argc, char** argv);
 
 } // namespace sillwright::bench

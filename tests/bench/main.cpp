@@ -60,6 +60,7 @@ const std::vector<Bench>& benches() {
       {"recheck", "checking again after one move, at the same sizes", recheck},
       {"rules", "a full check of 10,000 pieces against all distances to neighbours alone; re-checks in 100 and 100,000",
        rules},
+      {"refit", "the slots of a wall of 20 pieces and 60 bars against full checks of it", refit},
       {"load", "reading a job file against parsing its JSON alone", load},
       {"start", "start to first paint against an empty main window", start}};
   return table;
