@@ -2,7 +2,7 @@
 
 build_packages=(g++ cmake ninja-build qt6-base-dev libqt6svg6-dev libeigen3-dev)
 run_packages=(fonts-b612 fonts-dejavu-core)
-test_packages=(libgtest-dev xvfb xdotool openbox poppler-utils librsvg2-bin)
+test_packages=(libgtest-dev libglpk-dev xvfb xdotool openbox poppler-utils librsvg2-bin)
 
 is_installed() {
   [ "$(dpkg-query -W -f='${db:Status-Status}' "$1" 2>/dev/null)" = installed ]

@@ -24,20 +24,6 @@ std::vector<GapBand> bandsOf(const SillPiece& sill, bool countWatch) {
   return bands;
 }
 
-// A limit holds for the pair (left, right) where left < to and right > from; so it keeps right at or below the larger
-// of `from` and left + most. Each of these never decreases with left, and fewer apply the farther left stands.
-std::vector<Mark> farthestNextOf(const SillPiece& sill) {
-  std::vector<Mark> farthest;
-  for (Mark left = sill.stretch.from; left <= sill.stretch.to; ++left) {
-    Mark right = sill.stretch.to;
-    for (const MostGap& gap : sill.most)
-      if (left < gap.to)
-        right = std::min(right, std::max(gap.from, left + gap.most));
-    farthest.push_back(right);
-  }
-  return farthest;
-}
-
 std::vector<Mark> farthestAfterOf(const SillSteps& sill) {
   std::vector<Mark> farthest{sill.least == 0 ? sill.stretch.to : sill.first.to};
   while (static_cast<int>(farthest.size()) < sill.least)
@@ -103,6 +89,20 @@ void chartGroups(Steps& steps) {
 }
 
 } // namespace
+
+// A limit holds for the pair (left, right) where left < to and right > from; so it keeps right at or below the larger
+// of `from` and left + most. Each of these never decreases with left, and fewer apply the farther left stands.
+std::vector<Mark> farthestNextOf(const SillPiece& sill) {
+  std::vector<Mark> farthest;
+  for (Mark left = sill.stretch.from; left <= sill.stretch.to; ++left) {
+    Mark right = sill.stretch.to;
+    for (const MostGap& gap : sill.most)
+      if (left < gap.to)
+        right = std::min(right, std::max(gap.from, left + gap.most));
+    farthest.push_back(right);
+  }
+  return farthest;
+}
 
 int Steps::stancesAt(Mark station) const {
   const int group = groupAt(station);

@@ -30,6 +30,9 @@ struct SillSteps {
   }
 };
 
+// By mark of a bolt of the sill piece: the rightmost mark that its most gaps leave to the next one. Never decreases.
+std::vector<Mark> farthestNextOf(const SillPiece& sill);
+
 struct Steps {
   const Problem* problem = nullptr;
   Anchors anchors;

@@ -1,5 +1,5 @@
-// Walls of realistic size for the optimiser: piers of 2 to 4 ft with a column and a strap at both ends, bars everywhere,
-// sill pieces of 8 to 16 ft, a reference that stands about where it should.
+// Walls of realistic size for the optimiser: piers of 2 to 4 ft with a column and a strap at both ends, bars
+// everywhere, sill pieces of 8 to 16 ft, a reference that stands about where it should.
 #pragma once
 
 #include <algorithm>
@@ -17,9 +17,10 @@ struct WallSize {
   int barsLeast = 10;
   int barsMost = 60;
   int options = 2;
-  Mark leeway = 0;       // of columns
-  int strapFree = 20;    // a strap stands within this many marks of its column's middle
+  Mark leeway = 0;    // of columns
+  int strapFree = 20; // a strap stands within this many marks of its column's middle
   bool tolls = true;
+  bool pitched = true; // piers ask for closer bolts
 };
 
 class RandomWall {
@@ -81,7 +82,7 @@ private:
       addColumn(from + width - 28);
       ++need;
       for (SillPiece& sill : problem.sillPieces)
-        if (from + width > sill.stretch.from && from < sill.stretch.to)
+        if (size.pitched && from + width > sill.stretch.from && from < sill.stretch.to)
           sill.most.push_back({from, from + width, between(16, 32) * 16, need});
     }
   }
@@ -137,7 +138,8 @@ private:
             const Mark half = between(8, 24);
             sill.options[option].blocked.push_back({at - half, at + half, need});
             if (size.tolls && between(0, 3) == 0)
-              sill.options[option].tolls.push_back({at - half - 8, at + half + 8, between(0, 5) == 0 ? Kind::Ask : Kind::Watch, true, 0});
+              sill.options[option].tolls.push_back(
+                  {at - half - 8, at + half + 8, between(0, 5) == 0 ? Kind::Ask : Kind::Watch, true, 0});
           }
       for (Anchored& piece : problem.anchored)
         if (piece.own.to - piece.own.from > 2 * size.leeway && at > piece.own.from && at < piece.own.to)
