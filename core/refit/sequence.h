@@ -2,12 +2,13 @@
 // It knows marks, gaps and needs, nothing of walls or rules; whoever calls it translates.
 //
 // Units. Every station is a Mark, a whole number of tape marks (1/16 in) from the left end of the wall; every
-// difference, gap and amount is in marks too. To the right is more. Stations lie between
-// -kFar / 4 and kFar / 4.
+// difference, gap and amount is in marks too. To the right is more. Stations lie between -kFar / 4 and kFar / 4.
 //
 // Intervals. A Stretch is closed: both ends belong to it. A Blocked interval is open: both ends may be used, so the two
 // blocked intervals 3..5 and 5..8 leave mark 5 free. One whose `from` is not below its `to` holds nothing. A Toll says
-// itself whether its ends belong to it. kFar and -kFar stand for "without end".
+// itself whether its ends belong to it. kFar and -kFar stand for "without end"; such an end
+// never gives. What is blocked up to the end of a sill piece or wall should be blocked without end there: else relaxing
+// it would open the outermost marks first.
 //
 // Needs. A need is a hard requirement that a conflict can name: any whole number of the caller's choice. Several
 // requirements may carry the same need; they are then dropped and relaxed together. A toll carries one for the caller's

@@ -49,7 +49,7 @@ Weight enterWithin(const Sweep& sweep, int which, const Spot& left) {
 }
 
 std::optional<std::size_t> entry(const SillTable& table, Mark mark, const Spot& spot, int count, int used) {
-  if (table.base[mark] == SillTable::kNone || used < table.firstUse[mark] ||
+  if (table.base[mark] == SillTable::kNone || count < table.firstCount[mark] || used < table.firstUse[mark] ||
       used >= table.firstUse[mark] + table.uses[mark])
     return std::nullopt;
   return table.index(mark, spot.option, count, used, spot.stance);

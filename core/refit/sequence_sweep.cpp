@@ -7,6 +7,8 @@
 namespace sillwright::sequence {
 namespace {
 
+constexpr std::size_t kMostReserved = std::size_t{1} << 20;
+
 // The sweep over one sill piece; those to its right are done.
 class SillSweep {
 public:
@@ -17,7 +19,12 @@ public:
     passed.resize(ways.size() * table.counts * allUses());
     const std::size_t marks = sill.stretch.to - sill.stretch.from + 1;
     table.base.assign(marks, SillTable::kNone);
+    // Address space, not memory: pages that are not written cost nothing, growing step by step would write them twice.
+    const std::size_t whole = marks * steps.problem->depthOptions * table.counts * (allUses() + 1);
+    table.placing.reserve(std::min(whole, kMostReserved));
+    table.onward.reserve(std::min(whole, kMostReserved));
     table.stances.assign(marks, 1);
+    table.firstCount.assign(marks, 0);
     table.firstUse.assign(marks, 0);
     table.uses.assign(marks, 0);
     nextPassed.assign(ways.size(), sill.stretch.to);
@@ -53,6 +60,8 @@ private:
   // Fewest and most reference bolts used before a bolt there, as far as the bound lets it stand.
   std::pair<int, int> usesAt(Mark station) const {
     std::pair<int, int> uses{allUses(), -1};
+    if (sweep.bound.floor && !floorTable().holds(sill.stretch.to - station))
+      return uses;
     const Weight others = steps.anchors.standing + steps.allGroups;
     for (int option = 0; option < steps.problem->depthOptions; ++option) {
       if (steps.anchors.grounds[which].at(station, option) == kBlocked)
@@ -64,15 +73,23 @@ private:
     return uses;
   }
 
+  const SillTable& floorTable() const {
+    const std::vector<SillTable>& tables = sweep.bound.floor->tables;
+    return tables[tables.size() - 1 - which];
+  }
+
   // Least cost of all bolts left of this one, where so many references are used by them.
   Weight leftOf(Mark station, int option, int used) const {
     if (!sweep.bound.floor)
       return {};
-    const Sweep& floor = *sweep.bound.floor;
-    const int there = static_cast<int>(steps.sills.size()) - 1 - which;
+    const SillTable& floor = floorTable();
+    const Mark mark = sill.stretch.to - station; // seen from the other side
+    const int left = sill.references - used;
     Weight least = kNever;
-    for (int count = 0; count < table.counts; ++count)
-      least = std::min(least, floor.onward(there, {-station, option, 0}, count, sill.references - used));
+    if (!floor.holds(mark) || left < floor.firstUse[mark] || left >= floor.firstUse[mark] + floor.uses[mark])
+      return least;
+    for (int count = floor.firstCount[mark]; count < floor.counts; ++count)
+      least = std::min(least, floor.onward[floor.index(mark, option, count, left, 0)]);
     return least;
   }
 
@@ -105,6 +122,7 @@ private:
 
   // Keeps what the bound has left of the mark in work.
   void store(Mark mark) {
+    int firstCount = table.counts;
     int first = lastUse + 1;
     int last = -1;
     for (int option = 0; option < steps.problem->depthOptions; ++option)
@@ -112,17 +130,21 @@ private:
         for (int used = firstUse; used <= lastUse; ++used)
           for (int stance = 0; stance < stancesHere; ++stance)
             if (!isNever(placing[here(option, count, used, stance)])) {
+              firstCount = std::min(firstCount, count);
               first = std::min(first, used);
               last = std::max(last, used);
             }
     if (last < 0)
       return;
+    fewestAhead = std::min(fewestAhead, first);
+    mostAhead = std::max(mostAhead, last);
     table.base[mark] = table.placing.size();
     table.stances[mark] = stancesHere;
+    table.firstCount[mark] = firstCount;
     table.firstUse[mark] = first;
     table.uses[mark] = last - first + 2;
     for (int option = 0; option < steps.problem->depthOptions; ++option)
-      for (int count = 0; count < table.counts; ++count) {
+      for (int count = firstCount; count < table.counts; ++count) {
         const auto from = static_cast<std::ptrdiff_t>(here(option, count, first, 0));
         const auto to = static_cast<std::ptrdiff_t>(here(option, count, last + 2, 0));
         table.placing.insert(table.placing.end(), placing.begin() + from, placing.begin() + to);
@@ -176,7 +198,7 @@ private:
   template <typename Add> void forEachUse(std::size_t way, Mark next, Add add) {
     const Mark mark = next - sill.stretch.from;
     const int last = table.firstUse[mark] + table.uses[mark] - 2;
-    for (int count = 0; count < table.counts; ++count) {
+    for (int count = table.firstCount[mark]; count < table.counts; ++count) {
       if (next > sill.farthestAfter[count])
         continue;
       for (int used = table.firstUse[mark]; used <= last; ++used)
@@ -202,7 +224,7 @@ private:
     for (int count = 0; count < table.counts; ++count) {
       if (!canCount(station, count))
         continue;
-      for (int used = firstUse; used <= std::min(lastUse + 1, sill.references); ++used) {
+      for (int used = std::max(firstUse, fewestAhead); used <= std::min(lastUse + 1, mostAhead); ++used) {
         const std::size_t at = queue(way, count, used);
         const Weight past = beyond < farthest ? passed[at].leastUpTo(farthest) : kNever;
         for (int stance = 0; stance < stancesHere; ++stance) {
@@ -276,6 +298,8 @@ private:
   std::vector<Weight> onward;
   int firstUse = 0;
   int lastUse = 0;
+  int fewestAhead = 1 << 20; // of the references used before any bolt farther right
+  int mostAhead = -1;
   int group = -1;
   int stancesHere = 1;
   std::vector<SlidingLeast> within; // by way, count, used, stance

@@ -20,6 +20,7 @@ struct SillTable {
   int counts = 1;
   std::vector<std::size_t> base; // by mark; kNone where no bolt can stand
   std::vector<int> stances;      // by mark
+  std::vector<int> firstCount;   // by mark: fewest bolts before a bolt there that the bound leaves
   std::vector<int> firstUse;     // by mark: fewest reference bolts used before a bolt there
   std::vector<int> uses;         // by mark: how many such numbers, and one more for those used after it
   std::vector<Weight> placing;   // before the bolt is placed: it, its matching and everything to the right of it
@@ -29,8 +30,10 @@ struct SillTable {
   std::vector<Weight> entering;
 
   static constexpr std::size_t kNone = static_cast<std::size_t>(-1);
+  bool holds(Mark fromStart) const { return base[fromStart] != kNone; }
   std::size_t index(Mark fromStart, int option, int count, int used, int stance) const {
-    const std::size_t row = (static_cast<std::size_t>(option) * counts + count) * uses[fromStart];
+    const int rows = counts - firstCount[fromStart];
+    const std::size_t row = (static_cast<std::size_t>(option) * rows + count - firstCount[fromStart]) * uses[fromStart];
     return base[fromStart] + (row + used - firstUse[fromStart]) * stances[fromStart] + stance;
   }
 };

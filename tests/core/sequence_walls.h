@@ -64,8 +64,8 @@ private:
       sill.options.resize(size.options);
       ++need;
       for (Ground& ground : sill.options) {
-        ground.blocked.push_back({from - 1, from + 70, need});
-        ground.blocked.push_back({to - 70, to, need});
+        ground.blocked.push_back({-kFar, from + 70, need});
+        ground.blocked.push_back({to - 70, kFar, need});
       }
       problem.sillPieces.push_back(sill);
       from = to;
