@@ -41,7 +41,11 @@ const std::vector<CommandRow>& commands() {
   static const OptionRow asJson{"--json", "", "as JSON"};
   static const std::vector<CommandRow> table{
       {"check", "JOB…", "prints the findings of jobs, worst first", {asJson}, check},
-      {"slots", "JOB", "prints where each strap, bolt and rod may stand, and its slide room", {asJson}, slotsOfJob},
+      {"slots",
+       "JOB",
+       "prints where each strap, bolt, rod and planned upright bar may stand, and its slide room",
+       {asJson},
+       slotsOfJob},
       {"sheet",
        "JOB -o FILE.pdf|FOLDER",
        "writes the layout sheet",

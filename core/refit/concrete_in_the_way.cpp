@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <cmath>
 #include <functional>
 #include <limits>
@@ -5,6 +6,7 @@
 #include "core/geometry/clearance.h"
 #include "core/refit/steel_in_the_way.h"
 #include "core/rules/anchor_checks.h"
+#include "core/rules/bar_cover.h"
 #include "core/rules/measure.h"
 #include "core/rules/strap_hook.h"
 
@@ -31,6 +33,7 @@ Interval nearerThan(const ConcreteFace& face, const Box3& box, double now, doubl
 }
 
 constexpr double every = 0.25; // between two stations that are tried
+constexpr double seldom = 2;   // where only what lies before the long faces can change, over the width of a corner
 
 // Near the ends of the wall, near its steps and where a neighbour's concrete comes and goes; in between nothing
 // changes.
@@ -53,8 +56,9 @@ std::vector<Interval> changingStretches(const WallLayout& layout) {
 }
 
 // Blocks where it is not good, tried at steps and bisected between: for what grows or falls from one to the next.
-void blockWhereNot(const std::function<bool(double)>& good, Interval stretch, RuleId rule, Blocks& blocks) {
-  const int steps = std::max(1, static_cast<int>(std::ceil(stretch.length() / every)));
+void blockWhereNot(const std::function<bool(double)>& good, Interval stretch, double apart, RuleId rule,
+                   Blocks& blocks) {
+  const int steps = std::max(1, static_cast<int>(std::ceil(stretch.length() / apart)));
   double before = stretch.from;
   bool wasGood = good(before);
   std::optional<double> badFrom;
@@ -83,7 +87,7 @@ void blockWhereNot(const std::function<bool(double)>& good, Interval stretch, Ru
 
 // All of a ground that is free and near an end or a step piece by piece, the rest by its middle.
 void tryGround(const Site& site, const Ground& ground, const std::function<bool(double)>& good, RuleId rule,
-               Blocks& blocks) {
+               Blocks& blocks, double apart = every) {
   const std::vector<Interval> changing = changingStretches(site.layout);
   for (const Interval free : blocks.freeOf(ground.s)) {
     for (const Interval same : withoutOpen(free, changing))
@@ -91,7 +95,7 @@ void tryGround(const Site& site, const Ground& ground, const std::function<bool(
         blocks.closed(rule, same);
     for (const Interval near : changing)
       if (const Interval part = overlap(free, near); !part.empty())
-        blockWhereNot(good, part, rule, blocks);
+        blockWhereNot(good, part, apart, rule, blocks);
   }
 }
 
@@ -152,6 +156,35 @@ void blockByConcrete(const Site& site, const StrapBody& strap, Blocks& blocks) {
     };
     tryGround(site, ground, behind, RuleId::StrapBack, blocks);
   }
+}
+
+void blockByConcrete(const Site& site, const BarBody& bar, Blocks& blocks) {
+  const double now = (bar.body.a.s + bar.body.b.s) / 2;
+  const auto good = [&](double at) {
+    BarBody there = bar;
+    there.body.a.s += at - now;
+    there.body.b.s += at - now;
+    const BarCovers covers = barCoverOf(site.layout, there);
+    return std::none_of(covers.measured.begin(), covers.measured.end(), [&](const Cover& cover) {
+      return under(cover.measured, cover.earth ? covers.earth : covers.formed);
+    });
+  };
+  const BarCovers asked = barCoverOf(site.layout, bar);
+  const Box3 steel = steelOf(bar);
+  const auto ends = [&](const std::vector<ConcreteFace>& faces, double least) {
+    for (const ConcreteFace& face : faces)
+      if (overlap(face.z, steel.z).length() >= tolerance::same)
+        blocks.open(RuleId::BarCover, nearerThan(face, steel, now, least - tolerance::same, asked.round));
+  };
+  ends(site.layout.faces, asked.formed);
+  ends(site.layout.footingEnds, asked.earth);
+  for (const Ground& ground : site.grounds)
+    tryGround(site, ground, good, RuleId::BarCover, blocks, seldom);
+}
+
+void blockBar(const Site& site, const BarBody& bar, Blocks& blocks) {
+  blockByConcrete(site, bar, blocks); // before it is cut up by steel: there are fewer stretches to try
+  blockBySteel(site, bar, blocks);
 }
 
 } // namespace sillwright

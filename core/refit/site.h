@@ -51,6 +51,7 @@ void blockBolt(const Site& site, const AnchorBody& bolt, Blocks& blocks);
 void blockStrap(const Site& site, const StrapBody& strap, Blocks& blocks);
 // A strap that holds a panel end stays there.
 void blockByPanelEnds(const Site& site, const StrapBody& strap, Blocks& blocks);
+void blockBar(const Site& site, const BarBody& bar, Blocks& blocks);
 void blockRod(const Site& site, const AnchorBody& rod, Blocks& blocks);
 // The bolts of the sill pieces together: how many, how far from the ends and from each other.
 void blockByTheOtherBolts(const Site& site, const AnchorBody& bolt, Blocks& blocks);

@@ -19,6 +19,9 @@ std::vector<Blocked> blockedOn(const Site& site, Id piece) {
   for (const AnchorBody& anchor : site.layout.anchors)
     if (anchor.id == piece)
       (anchor.isRod ? blockRod : blockBolt)(site, anchor, blocks);
+  for (const BarBody& bar : site.layout.bars)
+    if (bar.id == piece)
+      blockBar(site, bar, blocks);
   return blocks.take();
 }
 
@@ -100,6 +103,7 @@ bool isOfPosition(RuleId rule) {
   case R::WasherSill:
   case R::WasherColumn:
   case R::WasherWasher:
+  case R::BarCover:
   case R::RodOffset:
   case R::RodSteel:
   case R::RodOpening:
@@ -110,7 +114,9 @@ bool isOfPosition(RuleId rule) {
 }
 
 bool hasSlots(const WallLine& wall, Id piece) {
-  return findIn(wall.straps, piece) || findIn(wall.bolts, piece) || findIn(wall.rods, piece);
+  const Bar* bar = findIn(wall.bars, piece);
+  const bool movable = bar && bar->run == BarRun::Upright && !bar->found;
+  return movable || findIn(wall.straps, piece) || findIn(wall.bolts, piece) || findIn(wall.rods, piece);
 }
 
 std::vector<Blocked> blockedStretches(const WallLayout& layout, const ResolvedLimits& limits, Id piece) {
@@ -146,6 +152,8 @@ std::vector<BoundedSlot> slotsInHand(const WallLayout& layout, const ResolvedLim
     (anchor.isRod ? blockRod : blockBolt)(site, body, blocks);
     addBounded(blocks.take(), site.whole, slots);
   }
+  if (slots.empty() && hasSlots(*layout.wall, piece))
+    addBounded(blockedOn(site, piece), site.whole, slots);
   return slots;
 }
 

@@ -14,6 +14,11 @@ namespace {
 
 constexpr double touch = tolerance::same; // nearer than that two solids meet
 
+// Just at the end the distance is that much but for rounding: the slot begins clear of it.
+Interval blockedAt(double station, const BlockedShifts& shift) {
+  return grown({station + shift.from, station + shift.to}, tolerance::rounding);
+}
+
 std::vector<double> heightsOfPour(const Site& site) {
   std::vector<double> heights;
   for (const Ground& ground : site.grounds)
@@ -64,7 +69,7 @@ public:
       if (gap(boxes_[i].d, box.d) > touch || gap(boxes_[i].z, box.z) > touch || gap(reached, box.s) > touch)
         continue;
       for (const BlockedShifts& shift : shiftsOf(parts_[i], still))
-        file(rule, {station_ + shift.from, station_ + shift.to}, by);
+        file(rule, blockedAt(station_, shift), by);
     }
   }
 
@@ -141,6 +146,24 @@ void blockBySteel(const Site& site, const StrapBody& strap, Blocks& blocks) {
           forEachPart(bolt,
                       [&](const Capsule& part) { standing.against(RuleId::BoltStrap, part, bolt.steelBox, bolt.id); });
   }
+}
+
+// A bar stands where it does at every height of the pour line.
+void blockBySteel(const Site& site, const BarBody& bar, Blocks& blocks) {
+  const double station = (bar.body.a.s + bar.body.b.s) / 2;
+  const auto file = [&](RuleId rule, const std::vector<BlockedShifts>& shifts, Id by) {
+    for (const BlockedShifts& shift : shifts)
+      blocks.open(rule, blockedAt(station, shift), by);
+  };
+  const auto meets = [&](const Box3& box) { return gap(bar.box.d, box.d) <= touch && gap(bar.box.z, box.z) <= touch; };
+  for (const AnchorBody& anchor : site.layout.anchors)
+    if (meets(anchor.steelBox))
+      forEachPart(anchor, [&](const Capsule& part) {
+        file(anchor.isRod ? RuleId::RodSteel : RuleId::BoltSteel, shiftsOf(bar.body, part), anchor.id);
+      });
+  for (const StrapBody& strap : site.layout.straps)
+    if (meets(strap.embeddedBox))
+      file(RuleId::StrapSteel, shiftsOf(bar.body, strap.embedded), strap.id);
 }
 
 } // namespace sillwright

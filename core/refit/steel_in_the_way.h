@@ -9,6 +9,8 @@ namespace sillwright {
 void blockBySteel(const Site& site, const AnchorBody& anchor, Blocks& blocks);
 void blockBySteel(const Site& site, const StrapBody& strap, Blocks& blocks);
 
+void blockBySteel(const Site& site, const BarBody& bar, Blocks& blocks);
+
 // Other anchors, by the distance between the axes.
 void blockByGaps(const Site& site, const AnchorBody& anchor, Blocks& blocks);
 
@@ -16,5 +18,8 @@ void blockByGaps(const Site& site, const AnchorBody& anchor, Blocks& blocks);
 void blockByConcrete(const Site& site, const AnchorBody& bolt, Blocks& blocks);
 // Where a strap would come too near to the ends and steps, or its hook out of the bottom or the inside face.
 void blockByConcrete(const Site& site, const StrapBody& strap, Blocks& blocks);
+
+// Where a bar would have too little concrete over it.
+void blockByConcrete(const Site& site, const BarBody& bar, Blocks& blocks);
 
 } // namespace sillwright

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/rules/bar_cover.h"
 #include "core/rules/concrete_cover.h"
 #include "core/rules/measure.h"
 #include "core/rules/subjects.h"
@@ -10,6 +11,13 @@
 namespace sillwright {
 
 namespace {
+
+double valueOf(const BarBody& bar, Correction::Field field) {
+  const Point3& at = placeOf(*bar.bar).a;
+  return field == Correction::Field::Station ? at.s : field == Correction::Field::Depth ? at.d : at.z;
+}
+
+} // namespace
 
 // The steel itself: a bar ends flat, not in the rounded ends of its capsule.
 Box3 steelOf(const BarBody& bar) {
@@ -23,20 +31,21 @@ Box3 steelOf(const BarBody& bar) {
   return {extent(a.s, b.s), extent(a.d, b.d), extent(a.z, b.z)};
 }
 
-double valueOf(const BarBody& bar, Correction::Field field) {
-  const Point3& at = placeOf(*bar.bar).a;
-  return field == Correction::Field::Station ? at.s : field == Correction::Field::Depth ? at.d : at.z;
+BarCovers barCoverOf(const WallLayout& layout, const BarBody& bar) {
+  BarCovers covers;
+  covers.formed = requiredCover(Exposure::ExposedOrGround, bar.bar->size);
+  covers.earth = requiredCover(Exposure::CastAgainstEarth, bar.bar->size);
+  const bool plumb = std::hypot(bar.body.a.s - bar.body.b.s, bar.body.a.d - bar.body.b.d) < tolerance::same;
+  covers.round = plumb ? bar.body.radius : 0;
+  covers.measured = coversOf(layout, steelOf(bar), covers.round, std::max(covers.formed, covers.earth));
+  return covers;
 }
-
-} // namespace
 
 void checkBarCover(const WallLayout& layout, const ResolvedLimits&, Drafts& drafts) {
   for (const BarBody& bar : layout.bars) {
-    const double formed = requiredCover(Exposure::ExposedOrGround, bar.bar->size);
-    const double earth = requiredCover(Exposure::CastAgainstEarth, bar.bar->size);
-    const bool plumb = std::hypot(bar.body.a.s - bar.body.b.s, bar.body.a.d - bar.body.b.d) < tolerance::same;
-    for (const Cover& cover : coversOf(layout, steelOf(bar), plumb ? bar.body.radius : 0, std::max(formed, earth))) {
-      const double limit = cover.earth ? earth : formed;
+    const BarCovers covers = barCoverOf(layout, bar);
+    for (const Cover& cover : covers.measured) {
+      const double limit = cover.earth ? covers.earth : covers.formed;
       if (!under(cover.measured, limit))
         continue;
       Draft& draft = report(drafts, layout, RuleId::BarCover, Level::Fix, {bar.id},

@@ -117,10 +117,16 @@ TEST_F(SlideRoom, TheOtherSlotsAreBesideItForEyeAndEar) {
   EXPECT_TRUE(label("slot")->toolTip().isEmpty());
 }
 
+TEST_F(SlideRoom, AnUprightBarOnlyPlannedHasSomeToo) {
+  select("V2"); // at 24, B2 at 20 and its hook: clear of the bolt from 20 + 9/16
+  EXPECT_NE(told("slot"), "");
+  EXPECT_NE(told("slide room"), "");
+}
+
 TEST_F(SlideRoom, WhatHasNoSlotsHasNoSuchRows) {
   select("S1");
   EXPECT_FALSE(label("slot")->isHidden());
-  for (const char* mark : {"C1", "V1", "P1"}) {
+  for (const char* mark : {"C1", "O1", "P1"}) {
     select(mark);
     EXPECT_EQ(told("slot") + told("slide room"), "") << mark;
   }
