@@ -257,8 +257,8 @@ void drawInHand(Scene& scene) {
     return rubberBand(scene, *hand);
   for (const Seen& seen : scene.pieces)
     if (seen.id == hand->piece.piece && hand->piece.wall == scene.wall.wall->id) {
-      drawSlots(scene, *hand);
       ghost(scene, seen, *hand);
+      drawSlots(scene, *hand);
       liveDistances(scene, seen, hand->snap);
       return;
     }

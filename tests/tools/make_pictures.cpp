@@ -113,44 +113,66 @@ void findings(const char* name) {
   save(all, name);
 }
 
+// A piece held at its middle on the elevation, zoomed to it and then out again.
+class Held {
+public:
+  Held(OpenWindow& open, PieceRef piece, double zoom) : canvas_(open.window.elevation()) {
+    open.bench.session().select({piece});
+    canvas_.zoomToSelection();
+    canvas_.zoomBy(zoom, QRectF(canvas_.rect()).center());
+    settle();
+    for (const HitArea& hit : canvas_.drawing().hits())
+      if (hit.piece == piece && hit.part == HitArea::Part::Body)
+        at_ = canvas_.toPixel({(hit.box.x0 + hit.box.x1) / 2, (hit.box.y0 + hit.box.y1) / 2});
+    send(QEvent::MouseButtonPress, 0);
+  }
+  void moveTo(double inches) { send(QEvent::MouseMove, inches); } // from where it was
+  QPixmap picture() const { return canvas_.grab(); }
+
+private:
+  void send(QEvent::Type type, double inches) {
+    const QPointF to = at_ + QPointF(inches * canvas_.view().scale * pixelsPerPoint, 0);
+    const Qt::MouseButton button = type == QEvent::MouseMove ? Qt::NoButton : Qt::LeftButton;
+    QMouseEvent event(type, to, canvas_.mapToGlobal(to), button, Qt::LeftButton, Qt::NoModifier);
+    QApplication::sendEvent(&canvas_, &event);
+    settle();
+  }
+  ElevationCanvas& canvas_;
+  QPointF at_;
+};
+
+QPixmap stacked(const std::vector<QPixmap>& moments) {
+  const int high = moments.front().height(), gap = 8, count = static_cast<int>(moments.size());
+  QPixmap all(moments.front().width(), count * (high + gap) - gap);
+  all.fill(Qt::white);
+  QPainter painter(&all);
+  for (int i = 0; i < count; ++i)
+    painter.drawPixmap(0, i * (high + gap), moments[static_cast<std::size_t>(i)]);
+  return all;
+}
+
 // A strap dragged across a bar: three moments of one drag, one above the other.
 void drag(const char* name) {
   OpenWindow open(support::boatShedFrontSteelMoved(), {1600, 1000}, ThemeChoice::Light);
-  const PieceRef strap = pieceOf(open.bench.job(), "S3");
-  ElevationCanvas& canvas = open.window.elevation();
-  open.bench.session().select({strap});
-  canvas.zoomToSelection();
-  canvas.zoomBy(0.36, QRectF(canvas.rect()).center());
-  settle();
-  QPointF at;
-  double perInch = 0;
-  for (const HitArea& hit : canvas.drawing().hits())
-    if (hit.piece == strap && hit.part == HitArea::Part::Body) {
-      at = canvas.toPixel({(hit.box.x0 + hit.box.x1) / 2, (hit.box.y0 + hit.box.y1) / 2});
-      perInch = (canvas.toPixel({hit.box.x1, 0}) - canvas.toPixel({hit.box.x0, 0})).x() / 2.5;
-    }
-  const auto send = [&](QEvent::Type type, QPointF to, Qt::MouseButtons buttons) {
-    const Qt::MouseButton button = type == QEvent::MouseMove ? Qt::NoButton : Qt::LeftButton;
-    QMouseEvent event(type, to, canvas.mapToGlobal(to), button, buttons, Qt::NoModifier);
-    QApplication::sendEvent(&canvas, &event);
-    settle();
-  };
-  send(QEvent::MouseButtonPress, at, Qt::LeftButton);
+  Held held(open, pieceOf(open.bench.job(), "S3"), 0.36);
   std::vector<QPixmap> moments;
   for (int step = 1; step <= 12; ++step) {
-    send(QEvent::MouseMove, at + QPointF(step * perInch * 0.25, 0), Qt::LeftButton);
+    held.moveTo(step * 0.25);
     if (step == 2 || step == 7 || step == 11)
-      moments.push_back(canvas.grab());
+      moments.push_back(held.picture());
   }
   open.bench.cancel();
-  const int high = moments.front().height(), gap = 8;
-  QPixmap all(moments.front().width(), 3 * high + 2 * gap);
-  all.fill(Qt::white);
-  QPainter painter(&all);
-  for (int i = 0; i < 3; ++i)
-    painter.drawPixmap(0, i * (high + gap), moments[static_cast<std::size_t>(i)]);
-  painter.end();
-  save(all, name);
+  save(stacked(moments), name);
+}
+
+// A piece held where it may not stand: its slots, what stops it at their ends, and where it drops.
+void slotsOfPiece(const char* name, const Job& job, const char* mark, double inches, double zoom) {
+  OpenWindow open(job, {1600, 1000}, ThemeChoice::Light);
+  Held held(open, pieceOf(open.bench.job(), mark), zoom);
+  for (int step = 1; step <= 8; ++step)
+    held.moveTo(inches * step / 8);
+  save(held.picture(), name);
+  open.bench.cancel();
 }
 
 // The elevation page of the front on Tabloid, at 110 dots an inch.
@@ -193,6 +215,8 @@ int main(int argc, char** argv) {
   findings("findings");
   hardware("hardware");
   drag("drag");
+  slotsOfPiece("slots-strap", support::boatShedFront(), "S1", -1.75, 0.5);
+  slotsOfPiece("slots-bolt", support::boatShedFront(), "B2", -3, 0.5);
   sheet("sheet");
   return 0;
 }

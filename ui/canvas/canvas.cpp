@@ -140,9 +140,10 @@ void Canvas::mouseMoveEvent(QMouseEvent* event) {
   if (mouse_ == Mouse::Pressed && (at - lastAt_).manhattanLength() >= dragPixels)
     mouse_ = Mouse::Dragging;
   const PointerAt pointer = pointerAt(at, event->modifiers());
-  if (mouse_ == Mouse::Dragging)
+  if (mouse_ == Mouse::Dragging) {
+    lastAt_ = at;
     bench_.drag(pointer);
-  else if (mouse_ == Mouse::Free)
+  } else if (mouse_ == Mouse::Free)
     showCursor(at);
   Q_EMIT pointed(wordsFor(pointer));
 }
@@ -189,6 +190,14 @@ void Canvas::wheelEvent(QWheelEvent* event) {
 // ---- keys -------------------------------------------------------------------------------------------------------
 
 bool Canvas::event(QEvent* event) {
+  const bool down = event->type() == QEvent::KeyPress;
+  if (mouse_ == Mouse::Dragging && bench_.typed().empty() && (down || event->type() == QEvent::KeyRelease)) {
+    const auto& key = static_cast<QKeyEvent&>(*event);
+    if (key.key() == Qt::Key_Alt) { // counts at once, though the hand be still
+      bench_.drag(pointerAt(lastAt_, key.modifiers().setFlag(Qt::AltModifier, down)));
+      return true;
+    }
+  }
   if (event->type() == QEvent::KeyPress) { // before the toolkit takes Tab for moving the focus
     const auto& key = static_cast<QKeyEvent&>(*event);
     const bool plain = !(key.modifiers() & (Qt::ControlModifier | Qt::AltModifier));

@@ -408,6 +408,11 @@ void MainWindow::applyTheme() {
 
 // ---- closing and files dropped on the window --------------------------------------------------------------------
 
+// What is in hand is let go of while everything that shows it still stands.
+MainWindow::~MainWindow() {
+  bench_.cancel();
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
   bench_.cancel();
   event->setAccepted(files_->mayLeave());

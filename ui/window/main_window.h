@@ -37,6 +37,7 @@ class MainWindow : public QMainWindow {
 public:
   // The workbench outlives the window.
   MainWindow(Workbench& bench, Services services, QWidget* parent = nullptr);
+  ~MainWindow() override;
 
   Workbench& bench() const { return bench_; }
   Files& files() { return *files_; }

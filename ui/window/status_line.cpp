@@ -64,6 +64,8 @@ std::vector<StatusLine::Part> StatusLine::inHandParts(const InHand& hand) const 
   }
   if (hand.snap != SnapReason::None)
     parts.push_back({tr("on: %1").arg(text(std::string(sillwright::words(hand.snap)))), Ink::Hand});
+  if (hand.landing)
+    parts.push_back({tr("drops to %1").arg(text(printLength(*hand.landing, job.units))), Ink::Hand, Weight::Bold});
   if (!hand.problem.empty())
     parts.push_back({tr("%1: %2").arg(text(hand.typed), text(hand.problem)), Ink::Fix, Weight::Bold});
   else if (!hand.typed.empty())
