@@ -89,6 +89,14 @@ protected:
             return canvas().drawing().textOf(prim).text;
     return {};
   }
+  // What is said of its slots lies beside what is in hand.
+  void expectWordsOffThePiece() {
+    for (const HitArea& hit : canvas().drawing().hits())
+      for (const TakenBox& taken : canvas().drawing().taken()) {
+        const bool ofSlots = taken.name == "slot from" || taken.name == "slot to" || taken.name == "landing";
+        EXPECT_FALSE(ofSlots && hit.piece == piece() && hit.box.overlaps(taken.box)) << taken.name;
+      }
+  }
   // An upright stroke in the ink of the hand that begins under the tape at a station.
   bool endOfBracketAt(double s) {
     const ElevationView& view = canvas().view();
@@ -116,6 +124,7 @@ TEST_P(SlotsDrag, BracketsAndWhatStopsItAreShownWhileItIsInHand) {
   EXPECT_EQ(written("slot from"), GetParam().stopLeft);
   EXPECT_EQ(written("slot to"), GetParam().stopRight);
   EXPECT_EQ(written("landing"), std::string("drops to ") + GetParam().landsAt);
+  expectWordsOffThePiece();
   QTest::keyClick(&canvas(), Qt::Key_Escape);
   EXPECT_FALSE(endOfBracketAt(GetParam().slotFrom));
   EXPECT_EQ(written("slot from") + written("landing"), "");
@@ -131,6 +140,7 @@ TEST_P(SlotsDrag, FromInsideTheWordsAreAtTheSameEnds) {
   EXPECT_EQ(written("slot from"), GetParam().stopLeft);
   EXPECT_EQ(written("slot to"), GetParam().stopRight);
   EXPECT_EQ(written("landing"), std::string("drops to ") + GetParam().landsAt);
+  expectWordsOffThePiece();
 }
 
 TEST_P(SlotsDrag, LetGoItStandsAtTheNearestMarkOfTheSlotAsOneStep) {
