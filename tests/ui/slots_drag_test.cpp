@@ -171,6 +171,7 @@ TEST_P(SlotsDrag, AltCountsAlsoWhileTheHandIsStill) {
   QTest::keyPress(&canvas(), Qt::Key_Alt, Qt::AltModifier);
   EXPECT_EQ(written("landing"), "");
   QTest::keyRelease(&canvas(), Qt::Key_Alt);
+  EXPECT_TRUE(canvas().hasFocus()) << "the menu bar takes no keys while something is in hand";
   EXPECT_NE(written("landing"), "");
   QTest::keyPress(&canvas(), Qt::Key_Alt, Qt::AltModifier);
   send(QEvent::MouseButtonRelease, at, Qt::AltModifier);

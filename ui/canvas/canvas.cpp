@@ -190,11 +190,13 @@ void Canvas::wheelEvent(QWheelEvent* event) {
 // ---- keys -------------------------------------------------------------------------------------------------------
 
 bool Canvas::event(QEvent* event) {
-  const bool down = event->type() == QEvent::KeyPress;
-  if (mouse_ == Mouse::Dragging && bench_.typed().empty() && (down || event->type() == QEvent::KeyRelease)) {
+  const bool down = event->type() == QEvent::KeyPress, up = event->type() == QEvent::KeyRelease;
+  if (mouse_ == Mouse::Dragging && (down || up || event->type() == QEvent::ShortcutOverride)) {
     const auto& key = static_cast<QKeyEvent&>(*event);
-    if (key.key() == Qt::Key_Alt) { // counts at once, though the hand be still
-      bench_.drag(pointerAt(lastAt_, key.modifiers().setFlag(Qt::AltModifier, down)));
+    if (key.key() == Qt::Key_Alt) {
+      event->accept();                            // it is not for the menu bar
+      if ((down || up) && bench_.typed().empty()) // counts at once, though the hand be still
+        bench_.drag(pointerAt(lastAt_, key.modifiers().setFlag(Qt::AltModifier, down)));
       return true;
     }
   }
