@@ -43,7 +43,7 @@ const std::vector<CommandRow>& commands() {
       {"check", "JOB…", "prints the findings of jobs, worst first", {asJson}, check},
       {"slots",
        "JOB",
-       "prints where each strap, bolt, rod and planned upright bar may stand, and its slide room",
+       "prints where straps, bolts, rods, columns with leeway and planned bars may stand, and their slide room",
        {asJson},
        slotsOfJob},
       {"sheet",

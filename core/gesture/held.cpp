@@ -183,6 +183,8 @@ std::string misfit(const Job& job, Id corner) {
 std::vector<BoundedSlot> slotsFor(const Grip& grip) {
   if (grip.kind == InHand::Kind::Resize || grip.pieces.size() != 1)
     return {};
+  if (findPiece(grip.base, grip.grabbed) && std::holds_alternative<Column>(*findPiece(grip.base, grip.grabbed)))
+    return {}; // the hand moves it anywhere; its leeway is what framing may shift it
   const Job& job = grip.base;
   const ResolvedLimits limits = resolve(*job.limits);
   const WallLine* wall = job.walls.find(grip.grabbed.wall);

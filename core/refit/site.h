@@ -53,6 +53,8 @@ void blockStrap(const Site& site, const StrapBody& strap, Blocks& blocks);
 void blockByPanelEnds(const Site& site, const StrapBody& strap, Blocks& blocks);
 void blockBar(const Site& site, const BarBody& bar, Blocks& blocks);
 void blockRod(const Site& site, const AnchorBody& rod, Blocks& blocks);
+// Within its leeway.
+void blockColumn(const Site& site, const Column& column, Blocks& blocks);
 // The bolts of the sill pieces together: how many, how far from the ends and from each other.
 void blockByTheOtherBolts(const Site& site, const AnchorBody& bolt, Blocks& blocks);
 

@@ -22,7 +22,15 @@ std::vector<Blocked> blockedOn(const Site& site, Id piece) {
   for (const BarBody& bar : site.layout.bars)
     if (bar.id == piece)
       blockBar(site, bar, blocks);
+  if (const Column* column = findIn(site.layout.wall->columns, piece))
+    blockColumn(site, *column, blocks);
   return blocks.take();
+}
+
+// A column goes no farther than its leeway; all else anywhere along the wall.
+Interval frameOf(const Site& site, Id piece) {
+  const Column* column = findIn(site.layout.wall->columns, piece);
+  return column ? overlap(grown(around(column->station, 0), column->leeway), site.whole) : site.whole;
 }
 
 std::optional<PieceSlots> slotsOn(const Site& site, Id id) {
@@ -33,7 +41,7 @@ std::optional<PieceSlots> slotsOn(const Site& site, Id id) {
   std::vector<Interval> open;
   for (const Blocked& each : blockedOn(site, id))
     open.push_back(each.stations);
-  PieceSlots slots{id, kindOf(*piece), *at, withoutOpen(site.whole, std::move(open)), {}};
+  PieceSlots slots{id, kindOf(*piece), *at, withoutOpen(frameOf(site, id), std::move(open)), {}};
   if (const auto own = partAt(slots.slots, *at))
     slots.room = Room{std::max(0.0, *at - own->from), std::max(0.0, own->to - *at)};
   return slots;
@@ -103,6 +111,10 @@ bool isOfPosition(RuleId rule) {
   case R::WasherSill:
   case R::WasherColumn:
   case R::WasherWasher:
+  case R::ColumnSill:
+  case R::ColumnOpening:
+  case R::ColumnOverlap:
+  case R::PanelEnds:
   case R::BarCover:
   case R::RodOffset:
   case R::RodSteel:
@@ -116,7 +128,8 @@ bool isOfPosition(RuleId rule) {
 bool hasSlots(const WallLine& wall, Id piece) {
   const Bar* bar = findIn(wall.bars, piece);
   const bool movable = bar && bar->run == BarRun::Upright && !bar->found;
-  return movable || findIn(wall.straps, piece) || findIn(wall.bolts, piece) || findIn(wall.rods, piece);
+  const Column* column = findIn(wall.columns, piece);
+  return movable || (column && column->leeway > 0) || findIn(wall.straps, piece) || findIn(wall.bolts, piece) || findIn(wall.rods, piece);
 }
 
 std::vector<Blocked> blockedStretches(const WallLayout& layout, const ResolvedLimits& limits, Id piece) {
@@ -153,7 +166,7 @@ std::vector<BoundedSlot> slotsInHand(const WallLayout& layout, const ResolvedLim
     addBounded(blocks.take(), site.whole, slots);
   }
   if (slots.empty() && hasSlots(*layout.wall, piece))
-    addBounded(blockedOn(site, piece), site.whole, slots);
+    addBounded(blockedOn(site, piece), frameOf(site, piece), slots);
   return slots;
 }
 

@@ -41,7 +41,8 @@ struct PieceSlots {
 // changed by it, so their FIX neither close a slot nor open one.
 bool isOfPosition(RuleId rule);
 
-// Straps, bolts and rods, and upright bars that nobody has found in place.
+// Straps, bolts and rods, columns with leeway (their straps and rods go along), and upright bars that nobody has found
+// in place.
 bool hasSlots(const WallLine& wall, Id piece);
 
 // Every stretch of the wall in which the piece may not stand, unsorted; they may overlap.
