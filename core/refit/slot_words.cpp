@@ -80,7 +80,10 @@ std::string stopWords(const WallLine& wall, const Stop& stop) {
   case R::StrapLean: return with("leans off");
   case R::StrapColumn: return with("nails off");
   case R::StrapLeanOpening: case R::BoltOpening: case R::RodOpening: return with("opening");
-  case R::StrapSteel: case R::BoltSteel: case R::RodSteel: return with("bar");
+  case R::StrapSteel:
+  case R::BoltSteel:
+  case R::RodSteel:
+    return piece ? with(std::string(tradeName(kindOf(*piece))).c_str()) : std::string("bar");
   case R::StrapDepth: return "bottom of the concrete";
   case R::StrapBack: return "inside face";
   case R::StrapMissing: return with("end of panel");

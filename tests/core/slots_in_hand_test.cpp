@@ -141,6 +141,15 @@ TEST(SlotsInHand, saysWhatStopsAtEachEnd) {
   EXPECT_EQ(stopWords(wall, *own->right), "far from the sill end");
 }
 
+TEST(SlotsInHand, aBarIsStoppedByWhatStandsInItsWay) {
+  const Job job = support::boatShedFront();
+  const WallLine& wall = job.walls[0];
+  const Id strap = wall.straps.front().id, bolt = wall.bolts.front().id, bar = wall.bars.front().id;
+  EXPECT_EQ(stopWords(wall, {RuleId::StrapSteel, strap}), "strap S1");
+  EXPECT_EQ(stopWords(wall, {RuleId::BoltSteel, bolt}), "anchor bolt B1");
+  EXPECT_EQ(stopWords(wall, {RuleId::BoltSteel, bar}), "bar H1"); // the first of its list runs along the wall
+}
+
 TEST(SlotsInHand, aBoltFromTheShelfLandsBesideTheStud) {
   Workbench bench(support::boatShedFront());
   const auto shelf = bench.shelf();
