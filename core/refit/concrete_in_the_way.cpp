@@ -35,13 +35,18 @@ Interval nearerThan(const ConcreteFace& face, const Box3& box, double now, doubl
 constexpr double every = 0.25; // between two stations that are tried
 constexpr double seldom = 2;   // where only what lies before the long faces can change, over the width of a corner
 
+// What is tried near the ends of a wall: all, or, where the distance to the ends is worked out beforehand, only steps
+// and corners, and those seldom.
+enum class Trying { All, AllButEnds };
+
 // Near the ends of the wall, near its steps and where a neighbour's concrete comes and goes; in between nothing
 // changes.
-std::vector<Interval> changingStretches(const WallLayout& layout) {
+std::vector<Interval> changingStretches(const WallLayout& layout, Trying trying) {
   constexpr double near = 12; // more than any hook is long
   std::vector<Interval> stretches;
   for (const ConcreteFace& face : layout.faces)
-    stretches.push_back(around(face.station, 2 * near));
+    if (trying == Trying::All || face.kind == ConcreteFace::Kind::Step)
+      stretches.push_back(around(face.station, 2 * near));
   const Interval across = hull(layout.across, layout.footingAcross);
   for (const CornerConcrete& corner : layout.corners) {
     Interval reach{corner.corner, corner.corner};
@@ -87,8 +92,9 @@ void blockWhereNot(const std::function<bool(double)>& good, Interval stretch, do
 
 // All of a ground that is free and near an end or a step piece by piece, the rest by its middle.
 void tryGround(const Site& site, const Ground& ground, const std::function<bool(double)>& good, RuleId rule,
-               Blocks& blocks, double apart = every) {
-  const std::vector<Interval> changing = changingStretches(site.layout);
+               Blocks& blocks, Trying trying = Trying::All) {
+  const std::vector<Interval> changing = changingStretches(site.layout, trying);
+  const double apart = trying == Trying::All ? every : seldom;
   for (const Interval free : blocks.freeOf(ground.s)) {
     for (const Interval same : withoutOpen(free, changing))
       if (!good(same.middle()))
@@ -179,7 +185,7 @@ void blockByConcrete(const Site& site, const BarBody& bar, Blocks& blocks) {
   ends(site.layout.faces, asked.formed);
   ends(site.layout.footingEnds, asked.earth);
   for (const Ground& ground : site.grounds)
-    tryGround(site, ground, good, RuleId::BarCover, blocks, seldom);
+    tryGround(site, ground, good, RuleId::BarCover, blocks, Trying::AllButEnds);
 }
 
 void blockBar(const Site& site, const BarBody& bar, Blocks& blocks) {

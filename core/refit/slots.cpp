@@ -33,17 +33,14 @@ Interval frameOf(const Site& site, Id piece) {
   return column ? overlap(grown(around(column->station, 0), column->leeway), site.whole) : site.whole;
 }
 
-std::optional<PieceSlots> slotsOn(const Site& site, Id id) {
-  const auto piece = findPiece(*site.layout.wall, id);
-  const auto at = stationOf(*site.layout.wall, id);
-  if (!piece || !at || !hasSlots(*site.layout.wall, id))
-    return std::nullopt;
+PieceSlots slotsOf(const Site& site, Id id, PieceKind kind, double at, const std::vector<Blocked>& blocked) {
   std::vector<Interval> open;
-  for (const Blocked& each : blockedOn(site, id))
+  open.reserve(blocked.size());
+  for (const Blocked& each : blocked)
     open.push_back(each.stations);
-  PieceSlots slots{id, kindOf(*piece), *at, withoutOpen(frameOf(site, id), std::move(open)), {}};
-  if (const auto own = partAt(slots.slots, *at))
-    slots.room = Room{std::max(0.0, *at - own->from), std::max(0.0, own->to - *at)};
+  PieceSlots slots{id, kind, at, withoutOpen(frameOf(site, id), std::move(open)), {}};
+  if (const auto own = partAt(slots.slots, at))
+    slots.room = Room{std::max(0.0, at - own->from), std::max(0.0, own->to - at)};
   return slots;
 }
 
@@ -136,16 +133,38 @@ std::vector<Blocked> blockedStretches(const WallLayout& layout, const ResolvedLi
   return blockedOn(siteOf(layout, limits), piece);
 }
 
-std::optional<PieceSlots> slotsOf(const WallLayout& layout, const ResolvedLimits& limits, Id piece) {
-  return slotsOn(siteOf(layout, limits), piece);
+std::optional<PieceSlots> slotsOf(const WallLayout& layout, const ResolvedLimits& limits, Id id) {
+  const auto piece = findPiece(*layout.wall, id);
+  const auto at = stationOf(*layout.wall, id);
+  if (!piece || !at || !hasSlots(*layout.wall, id))
+    return std::nullopt;
+  const Site site = siteOf(layout, limits);
+  return slotsOf(site, id, kindOf(*piece), *at, blockedOn(site, id));
 }
 
 std::vector<PieceSlots> slotsOf(const WallLayout& layout, const ResolvedLimits& limits) {
   const Site site = siteOf(layout, limits);
   std::vector<PieceSlots> all;
-  for (const Id piece : piecesOf(*layout.wall))
-    if (auto slots = slotsOn(site, piece))
-      all.push_back(std::move(*slots));
+  const auto add = [&](Id id, PieceKind kind, double at, const auto& block) {
+    Blocks blocks(site);
+    block(blocks);
+    all.push_back(slotsOf(site, id, kind, at, blocks.take()));
+  };
+  for (const Column& column : layout.wall->columns)
+    if (column.leeway > 0)
+      add(column.id, PieceKind::Column, column.station, [&](Blocks& blocks) { blockColumn(site, column, blocks); });
+  for (const StrapBody& strap : layout.straps)
+    add(strap.id, PieceKind::Strap, strap.strap->station, [&](Blocks& blocks) {
+      blockStrap(site, strap, blocks);
+      blockByPanelEnds(site, strap, blocks);
+    });
+  for (const AnchorBody& anchor : layout.anchors)
+    add(anchor.id, anchor.isRod ? PieceKind::Rod : PieceKind::Bolt, anchor.station,
+        [&](Blocks& blocks) { (anchor.isRod ? blockRod : blockBolt)(site, anchor, blocks); });
+  for (const BarBody& bar : layout.bars)
+    if (bar.bar->run == BarRun::Upright && !bar.found)
+      add(bar.id, PieceKind::Bar, (bar.body.a.s + bar.body.b.s) / 2,
+          [&](Blocks& blocks) { blockBar(site, bar, blocks); });
   return all;
 }
 
