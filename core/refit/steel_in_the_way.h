@@ -8,7 +8,7 @@ namespace sillwright {
 // Bars, straps and the other kind of anchors, at every height of the pour line that the wall has.
 void blockBySteel(const Site& site, const AnchorBody& anchor, Blocks& blocks);
 void blockBySteel(const Site& site, const StrapBody& strap, Blocks& blocks);
-
+// Straps and anchors. A bar stays at its height.
 void blockBySteel(const Site& site, const BarBody& bar, Blocks& blocks);
 
 // Other anchors, by the distance between the axes.
