@@ -242,6 +242,21 @@ Job removePieces(const Job& job, std::span<const PieceRef> pieces) {
   return next;
 }
 
+// Added before others are taken out: a mark that is read on the forms never goes over to another piece.
+Job changePieces(const Job& job, Id wall, std::span<const PieceChange> changes) {
+  Job next = job;
+  std::vector<PieceRef> gone;
+  for (const auto& [before, after] : changes) {
+    if (before && after && idOf(*before) == idOf(*after))
+      next = replacePiece(next, wall, *after);
+    else if (after && !before)
+      next = addPiece(next, wall, *after).first;
+    else if (before && !after && idOf(*before))
+      gone.push_back({wall, idOf(*before)});
+  }
+  return removePieces(next, gone);
+}
+
 Job movePieces(const Job& job, std::span<const PieceRef> pieces, double along, double across, double up) {
   std::set<Id> walls;
   std::set<Id> moved;

@@ -24,6 +24,14 @@ Job replacePiece(const Job& job, Id wall, const Piece& piece);
 // stays, without a column.
 // A wall reference (empty piece) removes the wall, and corners that nothing uses any more.
 Job removePieces(const Job& job, std::span<const PieceRef> pieces);
+// A piece made other (both; the same id and kind), added (after only) or taken out (before only).
+struct PieceChange {
+  std::optional<Piece> before;
+  std::optional<Piece> after;
+};
+// All of them in one go. Added pieces get ids, and marks that no piece taken out here had, as of addPiece; what is
+// taken out goes as of removePieces, with its reading. What is no more there is left as it is.
+Job changePieces(const Job& job, Id wall, std::span<const PieceChange> changes);
 // Moves pieces along the wall by `along`, across it (bolts, rods, bars) by `across`, up by `up` (strap joints,
 // projections of bolts and rods, bars, window sills and heads). A bar is moved where it was found, if it was. A column
 // takes its rods along (they hang on it), not its straps. Stretches move whole; a moved opening takes along the step

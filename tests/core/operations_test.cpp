@@ -160,6 +160,57 @@ TEST(Operations, removingTakesAlongWhatCannotStandWithout) {
   EXPECT_EQ(pieceOf<Strap>(without, s.wall, s.strapRight).column, s.kingLeft);
 }
 
+TEST(Operations, changesOfAllKindsInOneGo) {
+  Shed s = shed();
+  WallLine measured = *s.job.walls.find(s.wall);
+  Reading ofBolt, ofStrap;
+  ofBolt.piece = s.bolt;
+  ofStrap.piece = s.strapLeft;
+  measured.readings = {ofBolt, ofStrap};
+  s.job.walls.replace(measured);
+  Strap moved = pieceOf<Strap>(s.job, s.wall, s.strapLeft);
+  moved.station += 0.75;
+  const Bolt gone = pieceOf<Bolt>(s.job, s.wall, s.bolt);
+  const PieceChange changes[] = {{pieceOf<Strap>(s.job, s.wall, s.strapLeft), moved},
+                                 {gone, {}},
+                                 {{}, boltAt(s.job, 12)},
+                                 {{}, boltAt(s.job, 36)}};
+  const Job next = changePieces(s.job, s.wall, changes);
+  const WallLine& wall = *next.walls.find(s.wall);
+  EXPECT_EQ(pieceOf<Strap>(next, s.wall, s.strapLeft), moved);
+  ASSERT_EQ(wall.bolts.size(), 2u);
+  EXPECT_EQ(wall.bolts[0].station, 12);
+  EXPECT_EQ(wall.bolts[1].station, 36);
+  EXPECT_EQ(wall.bolts[0].id.value, s.job.nextId);
+  EXPECT_EQ(wall.bolts[1].id.value, s.job.nextId + 1);
+  ASSERT_EQ(gone.mark, "B1");
+  EXPECT_EQ(wall.bolts[0].mark, "B2"); // not B1: that is written on the form where the old one was
+  EXPECT_EQ(wall.bolts[1].mark, "B3");
+  ASSERT_EQ(wall.readings.size(), 1u);
+  EXPECT_EQ(wall.readings[0].piece, s.strapLeft);
+  EXPECT_EQ(next.walls.pointer(1), s.job.walls.pointer(1)); // the other walls are the very ones
+}
+
+TEST(Operations, changesOfWhatIsNoMoreThereLeaveTheJobAsItIs) {
+  const Shed s = shed();
+  Strap other = pieceOf<Strap>(s.job, s.wall, s.strapLeft);
+  other.id = Id{9998};
+  Strap moved = other;
+  moved.station += 1;
+  const PieceChange changes[] = {{other, moved}, {other, {}}, {{}, {}}};
+  EXPECT_EQ(changePieces(s.job, s.wall, changes), s.job);
+  EXPECT_EQ(changePieces(s.job, s.wall, {}), s.job);
+  const PieceChange added[] = {{{}, boltAt(s.job, 12)}};
+  EXPECT_EQ(changePieces(s.job, Id{9999}, added), s.job);
+}
+
+TEST(Operations, takingOutAColumnInAChangeTakesItsRods) {
+  const Shed s = shed();
+  const PieceChange changes[] = {{pieceOf<Column>(s.job, s.wall, s.post), {}}};
+  const PieceRef post[] = {in(s, s.post)};
+  EXPECT_EQ(changePieces(s.job, s.wall, changes), removePieces(s.job, post));
+}
+
 TEST(Operations, removingWallsTakesTheirLonelyCorners) {
   Shed s = shed();
   const PieceRef first[] = {{s.wall, {}}};
