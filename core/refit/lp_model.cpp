@@ -154,7 +154,8 @@ private:
       for (const ReferenceBolt& bolt : sill.reference) {
         hold(bolt.station, bolt.station);
         for (const Mark depth : bolt.shift)
-          shift = std::max(shift, depth);
+          if (depth < kFar)
+            shift = std::max(shift, depth);
       }
     }
     return most - least + shift;
@@ -361,13 +362,17 @@ private:
       LinearSum shift;
       Mark shiftMost = 0;
       for (int option = 0; option < problem.depthOptions; ++option)
-        shift.add(old.shift[option], inOption(which, bolt, option));
+        if (old.shift[option] >= kFar) // another make: not both
+          lp.atMost(LinearSum{}.add(1, isIt).add(1, inOption(which, bolt, option)), 1);
+        else
+          shift.add(old.shift[option], inOption(which, bolt, option));
       const Mark ends[] = {sill.stretch.from, ranges[which][bolt].from, ranges[which][bolt].to};
       Mark slack = 0;
       for (const Mark end : ends)
         slack = std::max(slack, std::abs(end - old.station));
       for (const Mark depth : old.shift)
-        shiftMost = std::max(shiftMost, depth);
+        if (depth < kFar)
+          shiftMost = std::max(shiftMost, depth);
       move(moved, by, shift, isIt, slack + shiftMost);
     }
     pieces.add(1, whole(1)).add(-1, kept);

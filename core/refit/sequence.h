@@ -93,7 +93,9 @@ struct Beside {
 
 struct ReferenceBolt {
   Mark station = 0;
-  std::vector<Mark> shift = {};   // by depth option: marks of movement that standing in this option costs. 0: as it was
+  // By depth option: marks of movement that standing in this option costs. 0: as it was. kFar: this bolt cannot stand
+  // in that option, being of another make; what stands there is another bolt.
+  std::vector<Mark> shift = {};
   bool set = false;               // moving or removing it counts at level 4
   std::optional<Need> fixed = {}; // must stay: same station, an option with shift 0
 };

@@ -117,6 +117,8 @@ Effect Steps::effectAt(int sill, Mark station, int option, int stance) const {
 
 Weight Steps::matching(int sill, int reference, Mark station, int option) const {
   const ReferenceBolt& bolt = problem->sillPieces[sill].reference[reference];
+  if (bolt.shift[option] >= kFar)
+    return kNever;
   const Mark moved = std::abs(station - bolt.station) + bolt.shift[option];
   if (moved == 0)
     return {};

@@ -149,6 +149,8 @@ inline void tryMatching(const SillPiece& sill, Bolts& bolts, std::size_t bolt, i
   tryMatching(sill, bolts, bolt + 1, used, soFar + Cost{.pieces = 1}, best);
   for (int reference = used; reference < references; ++reference) {
     const ReferenceBolt& old = sill.reference[reference];
+    if (old.shift[bolts[bolt].option] == kFar)
+      continue;
     const Mark moved = std::abs(bolts[bolt].station - old.station) + old.shift[bolts[bolt].option];
     std::optional<Cost> cost = removing(used, reference);
     if (!cost || (old.fixed && moved != 0))

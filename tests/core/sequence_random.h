@@ -21,6 +21,7 @@ public:
     nextNeed = 1;
     problem.depthOptions = chance(40) ? 2 : 1;
     problem.countWatch = chance(85);
+    otherMakes = chance(25);
     Mark from = between(-3, 3);
     for (int which = 0; which < sillPieces; ++which) {
       const Mark longest = (problem.depthOptions > 1 ? 7 : 10) - (sillPieces > 1 ? 3 : 0);
@@ -122,7 +123,7 @@ private:
     for (int count = between(0, 3); count > 0; --count) {
       ReferenceBolt bolt{.station = station, .set = chance(30)};
       for (int option = 0; option < options; ++option)
-        bolt.shift.push_back(option == 0 ? 0 : between(0, 3));
+        bolt.shift.push_back(otherMakes && chance(40) ? kFar : option == 0 ? 0 : between(0, 3));
       if (chance(12))
         bolt.fixed = need();
       sill.reference.push_back(bolt);
@@ -172,6 +173,7 @@ private:
 
   std::mt19937 dice;
   Need nextNeed = 1;
+  bool otherMakes = false; // some reference bolts cannot stand in some options
   Stretch span;
 };
 

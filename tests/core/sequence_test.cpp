@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/refit/sequence_mirror.h"
 #include "sequence_by_trying.h"
 #include "sequence_random.h"
 
@@ -42,9 +43,10 @@ Problem againFrom(const Problem& problem, const Layout& layout) {
     if (bolt.reference)
       reference = problem.sillPieces[bolt.sillPiece].reference[*bolt.reference];
     reference.station = bolt.station;
-    reference.shift.clear();
+    reference.shift.resize(problem.depthOptions, 0);
     for (int option = 0; option < problem.depthOptions; ++option)
-      reference.shift.push_back(option == bolt.option ? 0 : 1);
+      if (reference.shift[option] != kFar) // what is of another make still is
+        reference.shift[option] = option == bolt.option ? 0 : 1;
     again.sillPieces[bolt.sillPiece].reference.push_back(reference);
   }
   return again;
@@ -146,6 +148,48 @@ TEST(Sequence, BoltsOnManyMarksAsTried) {
   }
   EXPECT_GT(counts.laid, 100);
   EXPECT_GT(counts.roomy, 20);
+}
+
+TEST(Sequence, SeenFromTheOtherSideCostAndRoomAreTheSame) {
+  int laid = 0;
+  for (unsigned seed = 400000; seed < 401500 && !testing::Test::HasFailure(); ++seed) {
+    SCOPED_TRACE("seed " + std::to_string(seed));
+    RandomProblem random(seed);
+    const Problem problem = random.whole(1 + seed % 2, seed % 4);
+    const auto answer = layInOrder(problem);
+    const auto turned = layInOrder(mirrored(problem));
+    ASSERT_EQ(answer.index(), turned.index());
+    const Layout* layout = std::get_if<Layout>(&answer);
+    if (!layout)
+      continue;
+    ++laid;
+    EXPECT_TRUE(layout->cost == std::get<Layout>(turned).cost);
+    EXPECT_EQ(layout->room, std::get<Layout>(turned).room);
+  }
+  EXPECT_GT(laid, 200);
+}
+
+TEST(Sequence, TightenedByItsRoomTheCostIsTheSameAndByMoreItIsNot) {
+  int laid = 0;
+  for (unsigned seed = 500000; seed < 501500 && !testing::Test::HasFailure(); ++seed) {
+    SCOPED_TRACE("seed " + std::to_string(seed));
+    RandomProblem random(seed);
+    const Problem problem = random.whole(1 + seed % 2, seed % 4);
+    const auto answer = layInOrder(problem);
+    const Layout* layout = std::get_if<Layout>(&answer);
+    if (!layout)
+      continue;
+    ++laid;
+    const auto tight = layInOrder(tightened(problem, layout->room));
+    ASSERT_TRUE(std::holds_alternative<Layout>(tight));
+    EXPECT_TRUE(std::get<Layout>(tight).cost == layout->cost);
+    if (layout->room == kMostRoom)
+      continue;
+    const auto tighter = layInOrder(tightened(problem, layout->room + 1));
+    const Layout* dearer = std::get_if<Layout>(&tighter);
+    EXPECT_TRUE(!dearer || layout->cost < dearer->cost);
+  }
+  EXPECT_GT(laid, 200);
 }
 
 TEST(Sequence, LaidAgainFromItsOwnAnswerNothingMoves) {

@@ -102,6 +102,35 @@ TEST(SequenceWorked, ABoltIsAddedOnlyWhereMovingCannotDo) {
   EXPECT_FALSE(layout.bolts[2].reference.has_value());
 }
 
+TEST(SequenceWorked, ABoltOfAnotherMakeIsAnotherBolt) {
+  Problem problem = sill();
+  problem.sillPieces[0].most[0].most = 45;
+  problem.sillPieces[0].reference[1].shift = {kFar};
+  const Layout layout = laid(problem);
+  // Whatever stands between 10 and 90 is not the old one: 10 goes to 12 at most and 88 … 100 is the last window, so one
+  // is needed there.
+  ASSERT_EQ(layout.bolts.size(), 3u);
+  EXPECT_EQ(layout.cost, (Cost{.pieces = 2}));
+  EXPECT_FALSE(layout.bolts[1].reference.has_value());
+  ASSERT_EQ(layout.removed.size(), 1u);
+  EXPECT_EQ(layout.removed[0], (RemovedBolt{0, 1}));
+}
+
+TEST(SequenceWorked, ABoltStaysInTheOptionOfItsOwnMake) {
+  Problem problem = sill();
+  problem.depthOptions = 2;
+  problem.sillPieces[0].most[0].most = 45;
+  problem.sillPieces[0].options = {Ground{}, Ground{}};
+  for (ReferenceBolt& bolt : problem.sillPieces[0].reference)
+    bolt.shift = {kFar, 3};
+  problem.leastGaps = {{0, 0, 10, kGap}, {0, 1, 10, kGap}, {1, 0, 10, kGap}, {1, 1, 10, kGap}};
+  const Layout layout = laid(problem);
+  EXPECT_EQ(stationsOf(layout), (std::vector<Mark>{10, 45, 90}));
+  for (const PlacedBolt& bolt : layout.bolts)
+    EXPECT_EQ(bolt.option, 1);
+  EXPECT_EQ(layout.cost, (Cost{.movement = 9}));
+}
+
 TEST(SequenceWorked, ABarOverTheWholeFirstWindowIsAConflictOfThree) {
   Problem problem = sill();
   block(problem, -kFar, 20);
