@@ -159,8 +159,12 @@ private:
 } // namespace
 
 void blockBolt(const Site& site, const AnchorBody& bolt, Blocks& blocks) {
-  BoltBlocks(site, bolt, blocks).all();
   blockByTheOtherBolts(site, bolt, blocks);
+  blockBoltByItself(site, bolt, blocks);
+}
+
+void blockBoltByItself(const Site& site, const AnchorBody& bolt, Blocks& blocks) {
+  BoltBlocks(site, bolt, blocks).all();
   blockByGaps(site, bolt, blocks);
   blockBySteel(site, bolt, blocks);
   blockByConcrete(site, bolt, blocks);

@@ -39,14 +39,11 @@ constexpr double seldom = 2;   // where only what lies before the long faces can
 // and corners, and those seldom.
 enum class Trying { All, AllButEnds };
 
-// Near the ends of the wall, near its steps and where a neighbour's concrete comes and goes; in between nothing
-// changes.
-std::vector<Interval> changingStretches(const WallLayout& layout, Trying trying) {
-  constexpr double near = 12; // more than any hook is long
-  std::vector<Interval> stretches;
+std::vector<Interval> stepsAndCorners(const WallLayout& layout) {
+  std::vector<Interval> places;
   for (const ConcreteFace& face : layout.faces)
-    if (trying == Trying::All || face.kind == ConcreteFace::Kind::Step)
-      stretches.push_back(around(face.station, 2 * near));
+    if (face.kind == ConcreteFace::Kind::Step)
+      places.push_back({face.station, face.station});
   const Interval across = hull(layout.across, layout.footingAcross);
   for (const CornerConcrete& corner : layout.corners) {
     Interval reach{corner.corner, corner.corner};
@@ -55,8 +52,18 @@ std::vector<Interval> changingStretches(const WallLayout& layout, Trying trying)
         const double at = stationAt(corner, depth, d);
         reach = hull(reach, {at, at});
       }
-    stretches.push_back(grown(reach, near));
+    places.push_back(reach);
   }
+  return places;
+}
+
+// Near the ends of the wall, near its steps and where a neighbour's concrete comes and goes; in between nothing
+// changes.
+std::vector<Interval> changingStretches(const WallLayout& layout, Trying trying) {
+  constexpr double near = 12; // more than any hook is long
+  std::vector<Interval> stretches;
+  for (const Interval end : trying == Trying::All ? concreteEnds(layout) : stepsAndCorners(layout))
+    stretches.push_back(grown(end, near));
   return stretches;
 }
 
@@ -106,6 +113,14 @@ void tryGround(const Site& site, const Ground& ground, const std::function<bool(
 }
 
 } // namespace
+
+std::vector<Interval> concreteEnds(const WallLayout& layout) {
+  std::vector<Interval> places = stepsAndCorners(layout);
+  for (const ConcreteFace& face : layout.faces)
+    if (face.kind != ConcreteFace::Kind::Step)
+      places.push_back({face.station, face.station});
+  return places;
+}
 
 void blockByConcrete(const Site& site, const AnchorBody& bolt, Blocks& blocks) {
   if (!hasHook(bolt))

@@ -11,8 +11,8 @@
 // it would open the outermost marks first.
 //
 // Needs. A need is a hard requirement that a conflict can name: any whole number of the caller's choice. Several
-// requirements may carry the same need; they are then dropped and relaxed together. A toll carries one for the caller's
-// words only.
+// requirements may carry the same need; they are then dropped and relaxed together. A negative one is no need: what
+// carries it always holds, and no conflict names it. A toll carries one for the caller's words only.
 //
 // Required of a Problem: indices point at what exists; every sill piece has `depthOptions` ground entries, so has every
 // Beside, every reference bolt `depthOptions` shifts; sill pieces are given left to right and share no mark; references
@@ -223,7 +223,7 @@ Problem relaxed(const Problem& problem, Need need, Mark by);
 // window, no bolt asked for, not fixed.
 Problem without(const Problem& problem, Need need);
 
-// Every need that some requirement carries (not those of tolls), ascending.
+// Every need that some requirement carries (not those of tolls, nor negative ones), ascending.
 std::vector<Need> needsOf(const Problem& problem);
 
 } // namespace sillwright::sequence

@@ -210,6 +210,7 @@ std::vector<Need> needsOf(const Problem& problem) {
   visitNeeds(copy, Collect{&needs});
   std::sort(needs.begin(), needs.end());
   needs.erase(std::unique(needs.begin(), needs.end()), needs.end());
+  std::erase_if(needs, [](Need need) { return need < 0; });
   return needs;
 }
 

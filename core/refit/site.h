@@ -24,6 +24,10 @@ struct Site {
 
 Site siteOf(const WallLayout& layout, const ResolvedLimits& limits);
 
+// Where the concrete of the wall ends, steps, or a neighbour's comes and goes: what is near to none of them finds the
+// same concrete around it everywhere.
+std::vector<Interval> concreteEnds(const WallLayout& layout);
+
 // Collects what blocks one piece, as far as its rule counts as FIX in this job.
 class Blocks {
 public:
@@ -48,6 +52,8 @@ private:
 
 // Each files what blocks a piece of its kind.
 void blockBolt(const Site& site, const AnchorBody& bolt, Blocks& blocks);
+// The same but for what the bolts of its sill piece have to do together.
+void blockBoltByItself(const Site& site, const AnchorBody& bolt, Blocks& blocks);
 void blockStrap(const Site& site, const StrapBody& strap, Blocks& blocks);
 // A strap that holds a panel end stays there.
 void blockByPanelEnds(const Site& site, const StrapBody& strap, Blocks& blocks);

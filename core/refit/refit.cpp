@@ -1,0 +1,232 @@
+#include "core/refit/refit.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/refit/marks.h"
+#include "core/refit/wall_problem.h"
+#include "core/rules/proof.h"
+#include "core/rules/rule_book.h"
+
+namespace sillwright {
+
+namespace {
+
+using sequence::Mark;
+
+bool isAt(double station, Mark mark) {
+  return std::abs(station - inchesOf(mark)) < tolerance::same;
+}
+
+// A piece that stands off the tape's marks counts as at the nearest; whether it also goes there when it need not move.
+enum class OffMarks { Stay, GoToMarks };
+
+class Way {
+public:
+  Way(const WallLine& given, const WallProblem& asked, const sequence::Layout& layout, OffMarks offMarks)
+      : given_(given), asked_(asked), layout_(layout), offMarks_(offMarks) {}
+
+  std::vector<Change> changes() {
+    columns();
+    straps();
+    rods();
+    bolts();
+    removed();
+    sortByStation();
+    return std::move(changes_);
+  }
+
+private:
+  // The new station, where it is one.
+  std::optional<double> moved(double now, Mark to) const {
+    const bool stays = offMarks_ == OffMarks::Stay ? nearestMark(now) == to : isAt(now, to);
+    return stays ? std::nullopt : std::optional(inchesOf(to));
+  }
+  std::optional<Mark> markOf(Id piece) const {
+    const auto index = anchoredIndex(asked_, piece);
+    return index ? std::optional(layout_.anchored[*index]) : std::nullopt;
+  }
+
+  void columns() {
+    columns_ = given_.columns;
+    for (Column& column : columns_) {
+      const auto mark = markOf(column.id);
+      const auto to = mark ? moved(column.station, *mark) : std::nullopt;
+      if (!to)
+        continue;
+      const Column before = column;
+      column.station = *to;
+      changes_.push_back({Piece{before}, Piece{column}});
+    }
+  }
+
+  void straps() {
+    for (const Strap& strap : asked_.wall.straps) {
+      const auto mark = markOf(strap.id);
+      if (!mark)
+        continue;
+      const Strap* before = findIn(given_.straps, strap.id);
+      Strap after = strap;
+      after.station = moved(strap.station, *mark).value_or(strap.station);
+      if (!before) {
+        after.id = {};
+        after.station = inchesOf(*mark);
+        changes_.push_back({std::nullopt, Piece{after}});
+      } else if (!(after == *before)) {
+        changes_.push_back({Piece{*before}, Piece{after}});
+      }
+    }
+  }
+
+  void rods() {
+    for (const Rod& rod : given_.rods) {
+      const auto mark = markOf(rod.id);
+      const auto now = stationOf(given_, rod.id);
+      const Column* column = findIn(columns_, rod.column);
+      if (!mark || !now || !column)
+        continue;
+      Rod after = rod;
+      const double station = moved(*now, *mark).value_or(*now);
+      after.offset = std::abs(station - column->station) - alongWall(column->makeUp) / 2;
+      if (std::abs(after.offset - rod.offset) > tolerance::same)
+        changes_.push_back({Piece{rod}, Piece{after}});
+    }
+  }
+
+  Bolt placed(const sequence::PlacedBolt& bolt) const {
+    const BoltStand& stand = asked_.stands[static_cast<std::size_t>(bolt.option)];
+    Bolt after = asked_.makes[stand.make];
+    if (bolt.reference)
+      after = *findIn(given_.bolts, asked_.references[bolt.sillPiece][*bolt.reference]);
+    else
+      after.station = inchesOf(bolt.station);
+    after.station = moved(after.station, bolt.station).value_or(after.station);
+    after.depth = stand.depth;
+    return after;
+  }
+
+  void bolts() {
+    for (const sequence::PlacedBolt& bolt : layout_.bolts) {
+      const Bolt after = placed(bolt);
+      const Bolt* before = bolt.reference ? findIn(given_.bolts, after.id) : nullptr;
+      if (!before)
+        changes_.push_back({std::nullopt, Piece{after}});
+      else if (!(after == *before))
+        changes_.push_back({Piece{*before}, Piece{after}});
+    }
+  }
+
+  void removed() {
+    for (const sequence::RemovedBolt& bolt : layout_.removed)
+      changes_.push_back(
+          {Piece{*findIn(given_.bolts, asked_.references[bolt.sillPiece][bolt.reference])}, std::nullopt});
+  }
+
+  void sortByStation() {
+    const auto where = [&](const Change& change) {
+      const auto after = standAfter(given_, change);
+      return after ? after->station : standBefore(given_, change)->station;
+    };
+    std::stable_sort(changes_.begin(), changes_.end(),
+                     [&](const Change& a, const Change& b) { return where(a) < where(b); });
+  }
+
+  const WallLine& given_;
+  const WallProblem& asked_;
+  const sequence::Layout& layout_;
+  OffMarks offMarks_;
+  std::vector<Column> columns_;
+  std::vector<Change> changes_;
+};
+
+WallLayout withChanges(const WallLayout& layout, const std::vector<Change>& changes) {
+  WallLine wall = *layout.wall;
+  std::uint32_t next = 0xFFFF8000; // added pieces get ids for the time being
+  for (Change change : changes) {
+    if (!change.before)
+      std::visit([&](auto& piece) { piece.id = Id{next++}; }, *change.after);
+    wall = withChange(wall, change);
+  }
+  return layOut(std::make_shared<const WallLine>(std::move(wall)), layout.types, layout.limits, layout.marks,
+                layout.place);
+}
+
+// What a refit can do something about: all of position, but where bars lie and what only framing could change.
+bool isItsOwn(const WallLine& wall, const Finding& finding) {
+  return finding.level == Level::Fix && isOfPosition(finding.rule) &&
+         std::any_of(finding.pieces.begin(), finding.pieces.end(), [&](Id piece) {
+           const Column* column = findIn(wall.columns, piece);
+           return findIn(wall.straps, piece) || findIn(wall.bolts, piece) || findIn(wall.rods, piece) ||
+                  (column && column->leeway >= tolerance::tapeMark) ||
+                  (finding.rule == RuleId::BoltCount && findIn(wall.sills, piece));
+         });
+}
+
+std::optional<RuleId> objection(const WallLayout& layout, const ResolvedLimits& limits) {
+  for (const Draft& draft : draftsOf(layout, limits))
+    if (isItsOwn(*layout.wall, draft.finding) || draft.finding.rule == RuleId::StrapMissing)
+      return draft.finding.rule;
+  return std::nullopt;
+}
+
+Proposal proposalOf(const WallLayout& layout, const WallProblem& asked, const sequence::Layout& best,
+                    OffMarks offMarks) {
+  Proposal proposal;
+  proposal.wall = layout.wall->id;
+  proposal.changes = Way(*layout.wall, asked, best, offMarks).changes();
+  proposal.movement = inchesOf(static_cast<Mark>(best.cost.movement));
+  proposal.room = inchesOf(best.room);
+  proposal.cost = best.cost;
+  return proposal;
+}
+
+NoLayout noLayoutOf(const WallLayout& layout, const WallProblem& asked, const sequence::Conflict& conflict) {
+  NoLayout none{layout.wall->id, {}};
+  for (const sequence::Relaxation& relaxation : conflict.needs) {
+    Requirement requirement = asked.needs[static_cast<std::size_t>(relaxation.need)];
+    if (relaxation.by)
+      requirement.by = inchesOf(*relaxation.by);
+    none.requirements.push_back(std::move(requirement));
+  }
+  return none;
+}
+
+// With what framing might give as needs too; where that says nothing, without.
+Result<Refit> whyNot(const WallLayout& layout, const ResolvedLimits& limits, const RefitWishes& wishes,
+                     const WallProblem& asked, const sequence::Conflict& conflict) {
+  const auto withFraming = wallProblem(layout, limits, wishes, true);
+  if (withFraming)
+    if (const auto answer = sequence::layInOrder(withFraming->problem);
+        std::holds_alternative<sequence::Conflict>(answer))
+      return Refit{noLayoutOf(layout, *withFraming, std::get<sequence::Conflict>(answer))};
+  return Refit{noLayoutOf(layout, asked, conflict)};
+}
+
+} // namespace
+
+Result<Refit> refit(const WallLayout& layout, const ResolvedLimits& limits, const RefitWishes& wishes) {
+  const auto asked = wallProblem(layout, limits, wishes, false);
+  if (!asked)
+    return asked.problem();
+  const auto answer = sequence::layInOrder(asked->problem);
+  if (const auto* conflict = std::get_if<sequence::Conflict>(&answer))
+    return whyNot(layout, limits, wishes, *asked, *conflict);
+  const sequence::Layout& best = std::get<sequence::Layout>(answer);
+  std::optional<RuleId> against;
+  for (const OffMarks offMarks : {OffMarks::Stay, OffMarks::GoToMarks}) {
+    const Proposal proposal = proposalOf(layout, *asked, best, offMarks);
+    against = objection(withChanges(layout, proposal.changes), limits);
+    if (!against)
+      return Refit{proposal};
+  }
+  return Problem{"wall " + layout.wall->mark, "the layout found does not satisfy " + std::string(rule(*against).name) +
+                                                  ": please lay this wall out by hand"};
+}
+
+Result<sequence::Problem> refitProblem(const WallLayout& layout, const ResolvedLimits& limits,
+                                       const RefitWishes& wishes) {
+  const auto asked = wallProblem(layout, limits, wishes, false);
+  return asked ? Result<sequence::Problem>(asked->problem) : Result<sequence::Problem>(asked.problem());
+}
+
+} // namespace sillwright
