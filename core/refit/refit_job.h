@@ -1,0 +1,26 @@
+// The walls of a whole job laid out again, each by itself, on all cores.
+#pragma once
+
+#include <atomic>
+#include <map>
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "core/base/on_all_cores.h"
+#include "core/refit/refit.h"
+
+namespace sillwright {
+
+struct WallRefit {
+  Id wall;
+  std::optional<Result<Refit>> refit; // nothing: cancelled before its turn
+};
+
+// In the order of the walls. Wishes by wall; a wall without any has none. Once `cancelled` is true no further wall is
+// begun; those begun are done.
+std::vector<WallRefit> refitJob(std::span<const WallLayout> walls, const ResolvedLimits& limits,
+                                const std::map<Id, RefitWishes>& wishes, const Progress& progress,
+                                const std::atomic<bool>& cancelled);
+
+} // namespace sillwright
