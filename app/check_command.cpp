@@ -2,12 +2,11 @@
 
 #include <algorithm>
 #include <array>
-#include <atomic>
 #include <iostream>
 #include <optional>
-#include <thread>
 #include <vector>
 
+#include "core/base/on_all_cores.h"
 #include "core/model/lookup.h"
 #include "core/rules/checker.h"
 #include "core/rules/wording.h"
@@ -45,18 +44,7 @@ CheckedJob checkFile(const std::string& path) {
 
 std::vector<CheckedJob> checkFiles(const std::vector<std::string>& paths) {
   std::vector<CheckedJob> results(paths.size());
-  std::atomic<std::size_t> next{0};
-  const auto work = [&] {
-    for (std::size_t i = next++; i < paths.size(); i = next++)
-      results[i] = checkFile(paths[i]);
-  };
-  const std::size_t count = std::min<std::size_t>(std::max(1U, std::thread::hardware_concurrency()), paths.size());
-  std::vector<std::thread> others;
-  for (std::size_t i = 1; i < count; ++i)
-    others.emplace_back(work);
-  work();
-  for (std::thread& other : others)
-    other.join();
+  onAllCores(paths.size(), [&](std::size_t i) { results[i] = checkFile(paths[i]); });
   return results;
 }
 
