@@ -8,39 +8,52 @@ namespace {
 
 using R = RuleId;
 
+// Asked of one bolt; of a sill, or of all, it is asked of any.
+bool isOfOne(const Told& t) {
+  return t.id(0) && t.kind(0) != PieceKind::Sill;
+}
+
 // "a bolt", or the one that it is asked of.
 std::string aBolt(const Told& t) {
-  return t.kind(0) == PieceKind::Sill ? "a bolt" : t.mark(0);
+  return isOfOne(t) ? t.mark(0) : "a bolt";
 }
 std::string aWasher(const Told& t) {
-  return t.kind(0) == PieceKind::Sill ? "a washer" : "the washer of " + t.mark(0);
+  return isOfOne(t) ? "the washer of " + t.mark(0) : "a washer";
 }
 std::string other(const Told& t, const char* unnamed) {
   return t.id(1) ? t.name(1) : std::string(unnamed);
+}
+
+// S1, or what would be one.
+std::string aStrap(const Told& t) {
+  return t.kind(0) == PieceKind::Column ? t.strap(0) : t.mark(0);
 }
 
 std::string strapGiving(const Told& t) {
   const ConcreteFace* face = t.face();
   switch (t.r.rule) {
   case R::StrapEdge:
-    return t.mark(0) + " " + t.by() + " nearer to the " +
+    return aStrap(t) + " " + t.by() + " nearer to the " +
            (face ? faceName(*face) : std::string("end of the concrete")) + " than its type says";
   case R::StrapLean:
   case R::StrapColumn:
-    return t.mark(0) + " " + t.by() + " farther off the middle of " + other(t, "its column") + " than its nails allow";
+    return aStrap(t) + " " + t.by() + " farther off the middle of " +
+           (t.kind(0) == PieceKind::Column ? "its column" : other(t, "its column")) + " than its nails allow";
   case R::StrapLeanOpening:
-    return t.mark(0) + " " + t.by() + " inside " + other(t, "the opening");
+    return aStrap(t) + " " + t.by() + " inside " + other(t, "the opening");
   case R::StrapSteel:
-    return other(t, "the bar") + " " + t.by() + " farther from " + t.mark(0);
+    return other(t, "the bar") + " " + t.by() + " farther from " + aStrap(t);
   case R::StrapMissing:
     return "a strap " + t.by() + " farther from the end of the panel";
   default:
-    return t.mark(0) + " " + t.by() + " past where its hook is inside the concrete";
+    return aStrap(t) + " " + t.by() + " past where its hook is inside the concrete";
   }
 }
 
 std::string boltGiving(const Told& t) {
   switch (t.r.rule) {
+  case R::BoltCount:
+    return aBolt(t) + " " + t.by() + " outside the middle third of its piece of sill";
   case R::BoltEndFar:
     return "the end bolt " + t.by() + " farther from the end of the sill";
   case R::BoltEndNear:
@@ -53,8 +66,8 @@ std::string boltGiving(const Told& t) {
     return aBolt(t) + " or its washer " + t.by() + " under " + other(t, "the stud");
   case R::BoltSteel:
   case R::BoltStrap:
-    return other(t, "what is in the way") + " " + t.by() + " farther from " +
-           (t.kind(0) == PieceKind::Sill ? "the bolt" : t.mark(0));
+    return (t.id(1) ? t.strap(1) : std::string("what is in the way")) + " " + t.by() + " farther from " +
+           (isOfOne(t) ? t.mark(0) : "the bolt");
   case R::BoltSplice:
     return aWasher(t) + " " + t.by() + " over the splice";
   case R::BoltGap:
@@ -70,7 +83,7 @@ std::string boltGiving(const Told& t) {
   case R::WasherWasher:
     return "two washers " + t.by() + " over one another";
   default:
-    return aBolt(t) + " " + t.by() + " past where it may stand";
+    return aBolt(t) + " " + t.by() + " into where that keeps it out";
   }
 }
 

@@ -1,15 +1,9 @@
 // Requirements in words: what is asked of what, with the numbers that it is asked in.
-#include <cmath>
-
+#include "core/refit/asked.h"
 #include "core/refit/refit_words.h"
-#include "core/refit/slot_words.h"
-#include "core/refit/told.h"
+#include "core/refit/slots.h"
 #include "core/rules/bar_cover.h"
-#include "core/rules/bolts_in_sill.h"
-#include "core/rules/limit_words.h"
-#include "core/rules/panel_ends.h"
 #include "core/rules/rule_book.h"
-#include "core/rules/word_parts.h"
 
 namespace sillwright {
 
@@ -17,64 +11,23 @@ namespace {
 
 using R = RuleId;
 
-struct Asked : Told {
-  const ResolvedLimits& limits;
-
-  // " (IRC 2024 R403.1.6)", or with what the job changed it for.
-  std::string source(LimitKey key) const {
-    const LimitRow& row = limitTable()[static_cast<std::size_t>(key)];
-    for (const LimitOverride& change : layout.limits->overrides)
-      if (change.key == row.name)
-        return " (changed for this job: " + change.reason + ")";
-    return " (" + (row.source.document.empty() ? std::string(words(row.source.status)) : documentOf(row.source)) + ")";
-  }
-  // "3 1/2\" (7 diameters, ACI 318-19 …)" where the bolts are all as thick.
-  std::string diameters(LimitKey key) const {
-    const std::string factor = numberWords(limits[key]) + " diameters";
-    const std::string from = source(key).substr(2);
-    const auto thick = thickness();
-    return thick ? much(limits[key] * *thick) + " (" + factor + ", " + from : factor + " (" + from;
-  }
-  const StrapBody* strap() const {
-    for (const StrapBody& each : layout.straps)
-      if (each.id == id(0))
-        return &each;
-    return nullptr;
-  }
-
-private:
-  // Of the bolts that it is asked of; none where they differ.
-  std::optional<double> thickness() const {
-    std::optional<double> one;
-    for (const AnchorBody& anchor : layout.anchors) {
-      const bool meant = kind(0) == PieceKind::Sill ? !anchor.isRod : anchor.id == id(0);
-      if (!meant)
-        continue;
-      if (one && std::abs(*one - anchor.diameter) > 1e-6)
-        return std::nullopt;
-      one = anchor.diameter;
-    }
-    return one;
-  }
-};
-
 // ---- straps -----------------------------------------------------------------------------------------------------
 
 std::string edgeWords(const Asked& a) {
-  const StrapBody* strap = a.strap();
+  const StrapType* type = a.strapType();
   const ConcreteFace* face = a.face();
-  return "plate of " + a.name(0) + " at least " + a.much(strap ? strap->type->edgeMinimum : 0) +
+  return "plate of " + a.strap(0) + " at least " + a.much(type ? type->edgeMinimum : 0) +
          " (its type's minimum) from the " +
          (face ? faceName(*face) + ", at " + a.at(face->station)
                : std::string("ends, corners and steps of the concrete"));
 }
 
 std::string hookWords(const Asked& a) {
-  const StrapBody* strap = a.strap();
+  const StrapBody* strap = a.body();
   if (a.r.rule == R::StrapDepth)
-    return "hook of " + a.name(0) + (strap ? " (" + a.much(strap->joint - strap->embeddedBox.z.from) + " deep)" : "") +
+    return "hook of " + a.strap(0) + (strap ? " (" + a.much(strap->joint - strap->embeddedBox.z.from) + " deep)" : "") +
            " above the bottom of the concrete (" + a.much(-a.layout.bottom) + " below the pour line)";
-  return "hook of " + a.name(0) + (strap ? " (" + a.much(strap->embeddedBox.d.to) + " in)" : "") +
+  return "hook of " + a.strap(0) + (strap ? " (" + a.much(strap->embeddedBox.d.to) + " in)" : "") +
          " short of the inside face of the concrete (" + a.much(a.layout.across.to) + " in)";
 }
 
@@ -105,7 +58,7 @@ EndWords endWords(const Asked& a) {
 }
 
 std::string columnWords(const Asked& a) {
-  const Id column = a.id(1) ? a.id(1) : a.column();
+  const Id column = a.id(1) ? a.id(1) : a.kind(0) == PieceKind::Column ? a.id(0) : a.column();
   return column ? namedPiece(*a.layout.wall, column) + " (" + placeOfPiece(*a.layout.wall, column, a.style) + ")"
                 : std::string("its column");
 }
@@ -115,122 +68,19 @@ std::string strapWords(const Asked& a) {
   case R::StrapEdge:
     return edgeWords(a);
   case R::StrapLean:
-    return a.name(0) + ", out of plumb as read, with every nail on " + columnWords(a);
+    return a.strap(0) + ", out of plumb as read, with every nail on " + columnWords(a);
   case R::StrapLeanOpening:
-    return a.name(0) + " out of " + a.against("the openings");
+    return a.strap(0) + " out of " + a.against("the openings");
   case R::StrapColumn:
-    return "every nail of " + a.name(0) + " on " + columnWords(a);
+    return "every nail of " + a.strap(0) + " on " + columnWords(a);
   case R::StrapSteel:
-    return a.name(0) + " clear of " + a.against("the bars");
+    return a.strap(0) + " clear of " + a.against("the bars");
   case R::StrapMissing: {
     const EndWords end = endWords(a);
     return "a strap within " + a.much(endReach) + " of the " + end.end + ": " + end.mark;
   }
   default:
     return hookWords(a);
-  }
-}
-
-// ---- bolts and washers ------------------------------------------------------------------------------------------
-
-std::string countWords(const Asked& a) {
-  const double least = boltsNeeded(a.layout, a.limits);
-  return numberWords(least) + (least == 1 ? " bolt" : " bolts") + " or more in " + a.sill() +
-         a.source(LimitKey::BoltCount);
-}
-
-// Which end of its piece of sill; both where none is named.
-std::string sillEnd(const Asked& a) {
-  const SillPiece* piece = a.sillPiece();
-  if (!piece || !a.r.at)
-    return {};
-  return a.r.at->middle() < piece->box.s.middle() ? "left" : "right";
-}
-
-std::string farWords(const Asked& a) {
-  const std::string end = sillEnd(a);
-  const std::string which = end.empty() ? "first and last bolt" : end == "left" ? "first bolt" : "last bolt";
-  return a.ofSill(which) + " at most " + a.much(a.limits[LimitKey::BoltEndFar]) + " from " +
-         (end.empty() ? "its ends" : "its " + end + " end") + a.source(LimitKey::BoltEndFar);
-}
-
-std::string spacingWords(const Asked& a) {
-  const Panel* panel = findIn(a.layout.wall->panels, a.id(1));
-  const auto marked = panel ? markedSpacing(a.layout, *panel) : std::nullopt;
-  if (marked)
-    return a.ofSill("neighbouring bolts") + " at most " + a.much(*marked) + " apart under " + a.placed(1) +
-           " (plans, its wall-end mark)";
-  const SpacingLimit limit = spacingLimit(a.layout, a.limits, {});
-  const bool tall = a.layout.limits->storeys > 2;
-  return a.ofSill("neighbouring bolts") + " at most " + a.much(limit.inches) + " apart" +
-         (limit.fromPlans ? " (plans)" : a.source(tall ? LimitKey::BoltSpacingTall : LimitKey::BoltSpacing));
-}
-
-std::string thirdWords(const Asked& a) {
-  const SillPiece* piece = a.sillPiece();
-  if (!piece)
-    return a.bolts() + " in the middle third of its width";
-  const double third = piece->box.d.length() / 3;
-  const Interval marks = toMarks({third, 2 * third});
-  return a.bolts() + " in the middle third of its width (" + a.much(marks.from) + " to " + a.much(marks.to) +
-         " from its edges)" + a.source(LimitKey::BoltCount);
-}
-
-std::string sheathingWords(const Asked& a) {
-  const Panel* panel = findIn(a.layout.wall->panels, a.id(1));
-  const std::string strength =
-      panel && panel->unitShear ? ", over " + numberWords(a.limits[LimitKey::WasherSheathingFrom]) + " plf" : "";
-  return a.ofSill("washers") + " within " + a.much(a.limits[LimitKey::WasherSheathing]) +
-         " of the sheathed edge under " + (a.id(1) ? a.placed(1) : std::string("a panel this strong")) + strength +
-         a.source(LimitKey::WasherSheathing);
-}
-
-std::string washerWidths(const Asked& a) {
-  for (const AnchorBody& anchor : a.layout.anchors)
-    if (!anchor.isRod && anchor.washer)
-      return " (" + a.much(anchor.washer->along) + " wide)";
-  return {};
-}
-
-std::string gapWords(const Asked& a) {
-  const std::string least = " at least " + a.diameters(LimitKey::BoltGap);
-  return a.id(1) && a.kind(1) != PieceKind::Sill ? a.bolts() + least + " from " + a.placed(1)
-                                                 : a.bolts() + least + " apart";
-}
-
-std::string boltWords(const Asked& a) {
-  switch (a.r.rule) {
-  case R::BoltCount:
-    return countWords(a);
-  case R::BoltEndFar:
-    return farWords(a);
-  case R::BoltEndNear:
-    return a.bolts() + " from its ends at least " + a.diameters(LimitKey::BoltEndNearDiameters);
-  case R::BoltSpacing:
-    return spacingWords(a);
-  case R::BoltThird:
-    return thirdWords(a);
-  case R::BoltOpening:
-    return a.bolts() + " out of " + a.against("the openings");
-  case R::BoltStud:
-    return (a.id(1) ? a.ofSill("nuts") + " not under " : a.ofSill("bolts and washers") + " not under ") + a.obstacle();
-  case R::BoltSteel:
-  case R::BoltStrap:
-    return a.bolts() + " clear of " + a.against("what is cast in beside them");
-  case R::BoltSplice:
-    return a.ofSill("washers") + " not over the splice" + (a.r.at ? " at " + a.at(a.r.at->middle()) : std::string());
-  case R::BoltGap:
-    return gapWords(a);
-  case R::BoltHook:
-    return a.ofSill("hooks of the bolts") + " inside the concrete";
-  case R::WasherSheathing:
-    return sheathingWords(a);
-  case R::WasherSill:
-    return a.ofSill("washers") + " wholly on the sill";
-  case R::WasherColumn:
-    return a.ofSill("washers") + " not under " + a.obstacle();
-  default:
-    return a.ofSill("washers") + washerWidths(a) + " side by side, none over another";
   }
 }
 
@@ -280,7 +130,7 @@ std::string ruleWords(const Asked& a) {
   if (a.r.rule <= R::StrapCapacity)
     return strapWords(a);
   if (a.r.rule <= R::WasherWasher)
-    return boltWords(a);
+    return boltRequirement(a);
   if (a.r.rule <= R::RodPlumb)
     return rodWords(a);
   return a.r.rule == R::BarCover ? barWords(a) : framingWords(a);

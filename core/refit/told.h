@@ -29,14 +29,22 @@ struct Told {
   std::string placed(std::size_t i) const;
   // Of what the requirement is asked: "sill L1 (0'-0 1/2\" to 4'-0\")", "piece 2 of sill L1 (…)", or that one bolt.
   std::string sill() const;
-  // "washers of sill L1 (…)"
-  std::string ofSill(std::string_view what) const { return std::string(what) + " of " + sill(); }
+  // "washers of sill L1 (…)"; "the washers" where no sill is named.
+  std::string ofSill(std::string_view what) const {
+    return id(0) ? std::string(what) + " of " + sill() : "the " + std::string(what);
+  }
   // The second piece as placed; else the words given for it.
   std::string against(std::string_view unnamed) const { return id(1) ? placed(1) : std::string(unnamed); }
   // The column that a strap or rod hangs on; empty where there is none.
   Id column() const;
   // "bolts of sill L1 (…)", or the one bolt or rod.
-  std::string bolts() const { return kind(0) == PieceKind::Sill ? ofSill("bolts") : placed(0); }
+  std::string bolts() const { return !id(0) || kind(0) == PieceKind::Sill ? ofSill("bolts") : placed(0); }
+  // Of a strap that a panel end lacks there is only the column that it would hang on: "strap to be added on column C1".
+  std::string strap(std::size_t i) const { return kind(i) == PieceKind::Column ? toBeAdded + name(i) : name(i); }
+  std::string placedStrap(std::size_t i) const {
+    return kind(i) == PieceKind::Column ? toBeAdded + placed(i) : placed(i);
+  }
+  static constexpr const char* toBeAdded = "strap to be added on ";
 
   // The piece of sill that is meant; null where it is not there.
   const SillPiece* sillPiece() const;

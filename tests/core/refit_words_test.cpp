@@ -135,7 +135,7 @@ TEST(RequirementWords, numbersAreThoseOfTheWall) {
   const WallLine& wall = front.line();
   const Id strap = wall.straps[0].id, sill = wall.sills[0].id;
   EXPECT_EQ(front.told({Kind::Rule, R::StrapEdge, {strap}}),
-            "plate of strap S1 at least 1/2\" (its type's minimum) from the left end of the concrete, at 0'-0\"");
+            "plate of strap S1 at least 1/2\" (its type's minimum) from the corner on the left, at 0'-0\"");
   EXPECT_EQ(front.told({Kind::Rule, R::StrapSteel, {strap, wall.bars[1].id}}),
             "strap S1 clear of " +
                 front.told({Kind::Rule, R::BoltSteel, {sill, wall.bars[1].id}})
@@ -195,6 +195,29 @@ TEST(RequirementWords, bolts) {
             "2 bolts or more in sill L1 (0'-0\" to 4'-0\") (IRC 2024 R403.1.6)");
   EXPECT_EQ(front.told({Kind::Rule, R::BoltStud, {sill}, 0, Interval{31.25, 32.75}}),
             "bolts and washers of sill L1 (0'-0\" to 4'-0\") not under the stud at 2'-8\"");
+}
+
+// Of bolts wherever they stand, no sill is named; of a strap that a panel end lacks there is only its column.
+TEST(RequirementWords, whatHasNoNameYet) {
+  const Wall front(support::boatShedFront(), 0);
+  const WallLine& wall = front.line();
+  const std::string column = "column C1 (" + print(wall.columns[0].makeUp) + " at 0'-2 3/4\")";
+  EXPECT_EQ(front.told({Kind::Rule, R::BoltStrap, {Id{}, wall.straps[0].id}}),
+            "the bolts clear of strap S1 (at 0'-2 3/4\")");
+  EXPECT_EQ(front.told({Kind::Rule, R::WasherColumn, {Id{}, wall.columns[0].id}}), "the washers not under " + column);
+  EXPECT_EQ(front.told({Kind::Rule, R::BoltGap, {}}),
+            "the bolts at least 2 1/2\" (4 diameters, ACI 318-19 Table 17.9.2(a)) apart");
+  EXPECT_EQ(front.told({Kind::Rule, R::WasherWasher, {}}), "the washers (3\" wide) side by side, none over another");
+  Requirement steel{Kind::Rule, R::StrapSteel, {wall.columns[0].id, wall.bars[1].id}};
+  EXPECT_TRUE(front.told(steel).starts_with("strap to be added on column C1 clear of bar ")) << front.told(steel);
+  EXPECT_EQ(front.told({Kind::Rule, R::StrapColumn, {wall.columns[0].id}}),
+            "every nail of strap to be added on column C1 on " + column);
+  EXPECT_EQ(
+      front.told({Kind::Rule, R::StrapEdge, {wall.columns[0].id}}),
+      "plate of strap to be added on column C1 at least 1/2\" (its type's minimum) from the corner on the left, at "
+      "0'-0\"");
+  EXPECT_EQ(front.told({Kind::Rule, R::BoltStrap, {Id{}, wall.columns[0].id}}),
+            "the bolts clear of strap to be added on " + column);
 }
 
 Job withColumnShifted(Job job) {
@@ -277,7 +300,7 @@ TEST(Question, hasItsPartsInOrder) {
   ASSERT_EQ(question.giving.size(), 3u); // the smallest first
   EXPECT_EQ(question.giving[0].requirement, 2);
   EXPECT_EQ(question.giving[1].requirement, 1);
-  EXPECT_EQ(question.giving[1].words, "S1 5/8\" nearer to the left end of the concrete than its type says");
+  EXPECT_EQ(question.giving[1].words, "S1 5/8\" nearer to the corner on the left than its type says");
   EXPECT_EQ(question.giving[2].requirement, 4);
   EXPECT_EQ(question.notByAmount, "3 gives by no amount: there is a layout only without it.");
   EXPECT_EQ(question.asked, "Which of these may give, and by how much?");
