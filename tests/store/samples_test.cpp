@@ -5,7 +5,9 @@
 #include <set>
 #include <sstream>
 
+#include "core/edit/operations.h"
 #include "core/model/lookup.h"
+#include "core/refit/slots.h"
 #include "core/rules/checker.h"
 #include "core/rules/rule_book.h"
 #include "core/rules/wording.h"
@@ -42,6 +44,7 @@ std::string labels(const Job& job) {
 TEST(Samples, filesAreWhatTheirBuildersMake) {
   EXPECT_EQ(fileOf("boat-shed-front"), writeJob(support::boatShedFront()));
   EXPECT_EQ(fileOf("boat-shed-front-steel-moved"), writeJob(support::boatShedFrontSteelMoved()));
+  EXPECT_EQ(fileOf("boat-shed-front-no-room"), writeJob(support::boatShedFrontNoRoom()));
   EXPECT_EQ(fileOf("ridge-house"), writeJob(support::ridgeHouse()));
   EXPECT_EQ(fileOf("punch-list-practice"), writeJob(support::punchListPractice()));
 }
@@ -52,6 +55,21 @@ TEST(Samples, movedSteelHasOneFindingOfEachLevel) {
   EXPECT_EQ(labels(support::boatShedFrontSteelMoved()), "FIX S1 · EDGE 3/8\" < 1/2\"\n"
                                                         "ASK S2 · 8 NAILS ON THE SEAM\n"
                                                         "WATCH S4 · BAR V18 · 5/8\" < 1\"\n");
+}
+
+// Each of the two bars touches the strap at all but a few places on its column; together they leave none.
+TEST(Samples, theStrapAtTheCornerHasNoRoom) {
+  const Job job = support::boatShedFrontNoRoom();
+  const WallLayout layout = layOut(job, job.walls.pointer(0));
+  const Id strap = layout.wall->straps[0].id;
+  const auto slots = slotsOf(layout, resolve(*job.limits), strap);
+  ASSERT_TRUE(slots);
+  EXPECT_TRUE(slots->slots.empty());
+  for (const Bar& bar : layout.wall->bars)
+    if (bar.found) {
+      const Job one = removePieces(job, std::vector<PieceRef>{{job.walls[0].id, bar.id}});
+      EXPECT_FALSE(slotsOf(layOut(one, one.walls.pointer(0)), resolve(*job.limits), strap)->slots.empty()) << bar.mark;
+    }
 }
 
 TEST(Samples, theHouseIsWholeAndHasNothingToFix) {

@@ -1,5 +1,6 @@
 #include "tests/support/sample_jobs.h"
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 
@@ -23,6 +24,14 @@ void setStation(WallLine& wall, const std::string& mark, double station) {
   for (Bolt& bolt : wall.bolts)
     if (bolt.mark == mark)
       bolt.station = station;
+}
+
+void findBars(WallLine& wall, const std::map<std::string, double>& stations) {
+  for (Bar& bar : wall.bars)
+    if (const auto at = stations.find(bar.mark); at != stations.end()) {
+      bar.found = bar.planned;
+      bar.found->a.s = bar.found->b.s = at->second;
+    }
 }
 
 // Three bolts in each pier and uprights 16 in apart, as the plan of this front has them.
@@ -77,19 +86,27 @@ Job boatShedFront() {
 
 Job boatShedFrontSteelMoved() {
   Job job = boatShedFront();
-  const std::map<std::string, double> found{{"V1", 4.25},     {"V2", 24.125},  {"V3", 40.25},
-                                            {"V16", 245.375}, {"V17", 264.25}, {"V18", 283.125}};
   WallLine front = job.walls[0];
-  for (Bar& bar : front.bars)
-    if (const auto at = found.find(bar.mark); at != found.end()) {
-      bar.found = bar.planned;
-      bar.found->a.s = bar.found->b.s = at->second;
-    }
+  findBars(front, {{"V1", 4.25}, {"V2", 24.125}, {"V3", 40.25}, {"V16", 245.375}, {"V17", 264.25}, {"V18", 283.125}});
   setStation(front, "S1", 1.625);
   setStation(front, "S2", 44.5);
   setStation(front, "S3", 242.875);
   job.walls.replace(front);
   job.title.note = "sample job, invented: the steel turned out to be elsewhere";
+  return job;
+}
+
+Job boatShedFrontNoRoom() {
+  Job job = boatShedFront();
+  WallLine front = job.walls[0];
+  const auto like = std::find_if(front.bars.begin(), front.bars.end(), [](const Bar& bar) { return bar.mark == "V1"; });
+  Bar second = *like; // of the neighbour's, bent round the corner
+  second.id = takeId(job);
+  second.mark = "V19";
+  front.bars.push_back(second);
+  findBars(front, {{"V1", 2.25}, {"V19", 4.75}});
+  job.walls.replace(front);
+  job.title.note = "sample job, invented: the steel leaves the strap at the corner no place";
   return job;
 }
 

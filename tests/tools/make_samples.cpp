@@ -15,6 +15,7 @@ int main(int argc, char** argv) {
   const std::filesystem::path folder = argv[1];
   const std::pair<const char*, Job> samples[] = {{"boat-shed-front", support::boatShedFront()},
                                                  {"boat-shed-front-steel-moved", support::boatShedFrontSteelMoved()},
+                                                 {"boat-shed-front-no-room", support::boatShedFrontNoRoom()},
                                                  {"ridge-house", support::ridgeHouse()},
                                                  {"punch-list-practice", support::punchListPractice()}};
   for (const auto& [name, job] : samples) {
