@@ -10,20 +10,22 @@ namespace {
 constexpr Weight kAnything = Bound{}.most;
 constexpr std::int64_t kAnyLower = std::int64_t{1} << 62;
 
-// The least cost of everything on one side of each bolt, with groups and bolts apart. It does two things: it bounds the
-// real sweep, which need only look at what costs no more than a guess, and it is the first guess. Whatever is guessed,
-// the answer is exact: a guess that was too low finds nothing, and the next one is higher, at last without bound.
+// The least cost of everything on one side of each bolt, with every bolt met by the easiest of what a group can do. It
+// does two things: it bounds the real sweep, which need only look at what costs no more than a guess, and it is the
+// first guess. Whatever is guessed, the answer is exact: a guess that was too low finds nothing, and the next one is
+// higher, at last without bound.
 struct Floor {
   Problem problem;
+  Anchors anchors;
   Sweep sweep;
   Weight most; // what it was bounded by
 
-  explicit Floor(const Problem& given)
-      : problem(mirrored(withoutReaches(given, sortAnchors(given, {}).groups))), most(kAnything) {
+  explicit Floor(const Problem& given) : problem(mirrored(given)), most(kAnything) {
+    anchors = mirrored(eased(sortAnchors(given, kAnything)));
     const Weight guesses[] = {weightOf(0, 2, 2, 0, 0), weightOf(0, 8, 8, 0, 0), kAnything};
     for (const Weight& guess : guesses) {
       most = guess;
-      sweep = sweepOf(problem, {.most = guess});
+      sweep = sweepOf(problem, anchors, {.most = guess});
       if (!isNever(sweep.best))
         return;
     }
@@ -35,7 +37,7 @@ struct Floor {
     if (most == kAnything)
       return;
     most = kAnything;
-    sweep = sweepOf(problem);
+    sweep = sweepOf(problem, anchors, {});
   }
 };
 

@@ -200,8 +200,9 @@ struct Conflict {
 };
 
 // The best layout, exactly, or why there is none. Time grows linearly with marks, bolts of the reference and pieces
-// where the pieces with more than one mark do not meet; pieces that restrict one another, or the same bolts, are tried
-// in all their combinations.
+// where the pieces with more than one mark do not meet. Pieces that restrict one another, or the same bolts, are tried
+// in their combinations, except where another combination does as well whatever the rest does; distances between pieces
+// that reach different bolts cost a state for the bolts between them, not a combination.
 std::variant<Layout, Conflict> layInOrder(const Problem& problem);
 
 // Whether any layout holds all needs.

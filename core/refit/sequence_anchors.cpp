@@ -1,53 +1,90 @@
 #include "core/refit/sequence_anchors.h"
 
 #include <algorithm>
-#include <map>
 
-#include "core/refit/sequence_candidates.h"
+#include "core/refit/sequence_chains.h"
+#include "core/refit/sequence_stances.h"
 
 namespace sillwright::sequence {
 namespace {
 
+constexpr Stretch kNowhere{kFar, -kFar};
+
+bool isEmpty(const Stretch& stretch) {
+  return stretch.from > stretch.to;
+}
+
+bool overlap(const Stretch& a, const Stretch& b) {
+  return !isEmpty(a) && !isEmpty(b) && a.from <= b.to && b.from <= a.to;
+}
+
 class Sorting {
 public:
-  Sorting(const Problem& givenProblem, const Weight& givenAbove) : problem(givenProblem), above(givenAbove) {}
+  Sorting(const Problem& givenProblem, const Weight& givenMost) : problem(givenProblem), most(givenMost) {}
 
   Anchors sorted() {
     for (const Anchored& piece : problem.anchored)
-      candidates.push_back(candidatesOf(piece, problem.countWatch));
-    open = settle(problem, candidates);
-    anchors.stations.resize(problem.anchored.size());
-    anchors.possible =
-        std::none_of(candidates.begin(), candidates.end(), [](const Candidates& c) { return c.empty(); });
+      anchors.candidates.push_back(candidatesOf(piece, problem.countWatch));
+    for (const Distance& distance : problem.distances)
+      anchors.open.push_back(&distance);
+    settle(problem, anchors.candidates, anchors.open);
+    leaveOutDear();
+    settle(problem, anchors.candidates, anchors.open);
+    anchors.possible = std::none_of(anchors.candidates.begin(), anchors.candidates.end(),
+                                    [](const Candidates& candidates) { return candidates.empty(); });
     if (!anchors.possible)
       return anchors;
-    std::erase_if(open, [&](const Distance* distance) { return !matters(*distance, candidates); });
-    for (std::size_t piece = 0; piece < candidates.size(); ++piece)
-      if (candidates[piece].size() == 1) {
-        anchors.stations[piece] = candidates[piece][0].station;
-        anchors.standing = anchors.standing + candidates[piece][0].cost;
-      }
+    for (const Candidates& candidates : anchors.candidates)
+      if (candidates.size() == 1)
+        anchors.standing = anchors.standing + candidates[0].cost;
+    payConstantDistances();
     layGrounds();
-    formGroups();
+    for (Group& group : formedGroups())
+      finish(group);
+    if (isNever(anchors.standing))
+      anchors.possible = false;
+    if (anchors.possible)
+      linkGroups(problem, anchors, most);
     return anchors;
   }
 
 private:
+  // What of `most` is left above the least that each piece costs by itself.
+  Weight spare() const {
+    Weight least;
+    for (const Candidates& candidates : anchors.candidates)
+      least = least + leastOf(candidates);
+    return isNever(least) ? Weight{} : most - least;
+  }
+
+  void leaveOutDear() {
+    const Weight above = spare();
+    for (Candidates& candidates : anchors.candidates) {
+      const Weight dearest = leastOf(candidates) + above;
+      std::erase_if(candidates, [&](const Candidate& candidate) { return dearest < candidate.cost; });
+    }
+  }
+
+  void payConstantDistances() {
+    std::erase_if(anchors.open, [&](const Distance* distance) {
+      const std::optional<Effect> effect = constantEffect(*distance, anchors.candidates, problem.countWatch);
+      if (effect)
+        anchors.standing = anchors.standing + weightOf(*effect);
+      return effect.has_value();
+    });
+  }
+
   void layGrounds() {
     for (const SillPiece& sill : problem.sillPieces) {
       Row row(sill.stretch, problem.depthOptions);
       for (int option = 0; option < problem.depthOptions; ++option)
         lay(row, option, sill.options[option], 0, problem.countWatch);
       for (const Beside& beside : problem.besides)
-        if (candidates[beside.anchored].size() == 1)
-          layBeside(row, beside, candidates[beside.anchored][0].station);
+        if (const Candidates& candidates = anchors.candidates[beside.anchored]; candidates.size() == 1)
+          for (int option = 0; option < problem.depthOptions; ++option)
+            lay(row, option, beside.options[option], candidates[0].station, problem.countWatch);
       anchors.grounds.push_back(std::move(row));
     }
-  }
-
-  void layBeside(Row& row, const Beside& beside, Mark station) const {
-    for (int option = 0; option < problem.depthOptions; ++option)
-      lay(row, option, beside.options[option], station, problem.countWatch);
   }
 
   // Marks where a bolt could stand at all, in any option; the reach of a piece is cut down to these.
@@ -61,10 +98,11 @@ private:
   }
 
   Stretch reachOf(int piece) const {
-    Stretch reach{kFar, -kFar};
+    Stretch reach = kNowhere;
+    const Candidates& candidates = anchors.candidates[piece];
     const auto widen = [&](Mark from, Mark to) {
-      reach.from = std::min(reach.from, from + candidates[piece].front().station);
-      reach.to = std::max(reach.to, to + candidates[piece].back().station);
+      reach.from = std::min(reach.from, from + candidates.front().station);
+      reach.to = std::max(reach.to, to + candidates.back().station);
     };
     for (const Beside& beside : problem.besides)
       if (beside.anchored == piece)
@@ -76,185 +114,114 @@ private:
             widen(toll.from, toll.to);
         }
     if (anchors.grounds.empty())
-      return {kFar, -kFar};
+      return kNowhere;
     reach.from = std::max(reach.from, anchors.grounds.front().stretch.from);
     reach.to = std::min(reach.to, anchors.grounds.back().stretch.to);
-    while (reach.from <= reach.to && !boltMayStand(reach.from))
+    while (!isEmpty(reach) && !boltMayStand(reach.from))
       ++reach.from;
-    while (reach.from <= reach.to && !boltMayStand(reach.to))
+    while (!isEmpty(reach) && !boltMayStand(reach.to))
       --reach.to;
-    return reach.from <= reach.to ? reach : Stretch{kFar, -kFar};
+    return isEmpty(reach) ? kNowhere : reach;
   }
 
-  void formGroups() {
+  std::vector<Group> formedGroups() {
     std::vector<Group> groups;
-    for (int piece = 0; piece < static_cast<int>(candidates.size()); ++piece)
-      if (candidates[piece].size() > 1)
+    for (int piece = 0; piece < static_cast<int>(anchors.candidates.size()); ++piece)
+      if (anchors.candidates[piece].size() > 1)
         groups.push_back({.pieces = {piece}, .reach = reachOf(piece)});
-    for (const Distance* distance : open)
-      joinOn(groups, [&](const Group& group) {
-        return std::any_of(group.pieces.begin(), group.pieces.end(),
-                           [&](int piece) { return piece == distance->left || piece == distance->right; });
-      });
-    joinOverlapping(groups);
-    for (Group& group : groups)
-      finish(group);
+    while (joinOverlapping(groups) || joinDistances(groups))
+      ;
+    return groups;
   }
 
   static void join(Group& into, const Group& other) {
     into.pieces.insert(into.pieces.end(), other.pieces.begin(), other.pieces.end());
     std::sort(into.pieces.begin(), into.pieces.end());
-    if (other.reach.from > other.reach.to)
+    if (isEmpty(other.reach))
       return;
-    const bool empty = into.reach.from > into.reach.to;
-    into.reach = empty ? other.reach
-                       : Stretch{std::min(into.reach.from, other.reach.from), std::max(into.reach.to, other.reach.to)};
+    into.reach = isEmpty(into.reach)
+                     ? other.reach
+                     : Stretch{std::min(into.reach.from, other.reach.from), std::max(into.reach.to, other.reach.to)};
   }
 
-  template <typename Belongs> static void joinOn(std::vector<Group>& groups, Belongs belongs) {
-    const auto first = std::find_if(groups.begin(), groups.end(), belongs);
-    for (auto other = first == groups.end() ? first : first + 1; other != groups.end();) {
-      if (belongs(*other)) {
-        join(*first, *other);
-        other = groups.erase(other);
-      } else {
-        ++other;
+  static void join(std::vector<Group>& groups, std::size_t first, std::size_t last) {
+    for (std::size_t index = first + 1; index <= last; ++index)
+      join(groups[first], groups[index]);
+    groups.erase(groups.begin() + static_cast<std::ptrdiff_t>(first) + 1,
+                 groups.begin() + static_cast<std::ptrdiff_t>(last) + 1);
+  }
+
+  // Left to right, those without reach first. Groups whose reaches overlap meet in the same bolts. Whether any did.
+  static bool joinOverlapping(std::vector<Group>& groups) {
+    std::stable_sort(groups.begin(), groups.end(), [](const Group& a, const Group& b) {
+      return isEmpty(a.reach) != isEmpty(b.reach) ? isEmpty(a.reach) : a.reach.from < b.reach.from;
+    });
+    for (std::size_t index = 1; index < groups.size(); ++index)
+      if (overlap(groups[index - 1].reach, groups[index].reach)) {
+        join(groups, index - 1, index);
+        return true;
       }
-    }
+    return false;
   }
 
-  // Groups whose reaches overlap meet in the same bolts.
-  static void joinOverlapping(std::vector<Group>& groups) {
-    std::stable_sort(groups.begin(), groups.end(),
-                     [](const Group& a, const Group& b) { return a.reach.from < b.reach.from; });
-    std::vector<Group> apart;
-    for (const Group& group : groups) {
-      const bool reaches = group.reach.from <= group.reach.to;
-      if (reaches && !apart.empty() && apart.back().reach.from <= apart.back().reach.to &&
-          group.reach.from <= apart.back().reach.to)
-        join(apart.back(), group);
-      else
-        apart.push_back(group);
+  // Distances between groups next to each other can be left between them; others make one group of all from the one to
+  // the other. Whether any did.
+  bool joinDistances(std::vector<Group>& groups) const {
+    const auto groupOf = [&](int piece) {
+      std::size_t index = 0;
+      while (std::find(groups[index].pieces.begin(), groups[index].pieces.end(), piece) == groups[index].pieces.end())
+        ++index;
+      return index;
+    };
+    for (const Distance* distance : anchors.open) {
+      const auto [left, right] = std::minmax({groupOf(distance->left), groupOf(distance->right)});
+      if (left == right || (left + 1 == right && !isEmpty(groups[left].reach)))
+        continue;
+      if (isEmpty(groups[left].reach)) {
+        join(groups[right], groups[left]);
+        groups.erase(groups.begin() + static_cast<std::ptrdiff_t>(left));
+      } else {
+        join(groups, left, right);
+      }
+      return true;
     }
-    groups = std::move(apart);
+    return false;
   }
 
   void finish(Group& group) {
-    group.least = kNever;
-    forEachCombination(group, kNever, [&](const Weight& cost, const std::vector<Mark>&) {
-      group.least = std::min(group.least, cost);
-    });
-    if (isNever(group.least)) {
+    Weight least;
+    for (const int piece : group.pieces)
+      least = least + leastOf(anchors.candidates[piece]);
+    group.stances = stancesOf(problem, anchors, group, least + spare());
+    if (group.stances.empty())
       anchors.possible = false;
-      return;
-    }
-    std::map<std::vector<Effect>, Stance> kinds;
-    forEachCombination(group, group.least + above, [&](const Weight& cost, const std::vector<Mark>& stations) {
-      keep(group, cost, stations, kinds);
-    });
-    for (auto& [effects, stance] : kinds) {
-      stance.effects.effects = effects;
-      group.stances.push_back(std::move(stance));
-    }
-    if (group.reach.from <= group.reach.to) {
+    else if (isEmpty(group.reach))
+      anchors.standing = anchors.standing + group.stances[0].cost;
+    else
       anchors.groups.push_back(std::move(group));
-      return;
-    }
-    anchors.standing = anchors.standing + group.least;
-    for (std::size_t index = 0; index < group.pieces.size(); ++index)
-      anchors.stations[group.pieces[index]] = group.stances[0].stations[index];
-  }
-
-  // Calls visit(cost, stations) for all that the pieces of a group may do together and that costs at most `most`, in
-  // ascending order of stations.
-  template <typename Visit> void forEachCombination(const Group& group, const Weight& most, Visit visit) const {
-    std::vector<Mark> stations(group.pieces.size());
-    combine(group, most, 0, {}, stations, visit);
-  }
-
-  template <typename Visit>
-  void combine(const Group& group, const Weight& most, std::size_t index, const Weight& cost,
-               std::vector<Mark>& stations, Visit& visit) const {
-    if (index == group.pieces.size()) {
-      visit(cost, stations);
-      return;
-    }
-    for (const Candidate& candidate : candidates[group.pieces[index]]) {
-      stations[index] = candidate.station;
-      const Weight sum = cost + candidate.cost + distancesTo(group, index, stations);
-      if (!isNever(sum) && !(most < sum))
-        combine(group, most, index + 1, sum, stations, visit);
-    }
-  }
-
-  // Cost of the distances between the piece at `index` and those before it.
-  Weight distancesTo(const Group& group, std::size_t index, const std::vector<Mark>& stations) const {
-    const auto placed = [&](int piece) -> std::optional<Mark> {
-      for (std::size_t before = 0; before <= index; ++before)
-        if (group.pieces[before] == piece)
-          return stations[before];
-      return std::nullopt;
-    };
-    const int piece = group.pieces[index];
-    Weight cost;
-    for (const Distance* distance : open) {
-      if (distance->left != piece && distance->right != piece)
-        continue;
-      const std::optional<Mark> left = placed(distance->left);
-      const std::optional<Mark> right = placed(distance->right);
-      if (!left || !right)
-        continue;
-      const Weight here = weightOf(*distance, *right - *left, problem.countWatch);
-      if (isNever(here))
-        return kNever;
-      cost = cost + here;
-    }
-    return cost;
-  }
-
-  void keep(const Group& group, const Weight& cost, const std::vector<Mark>& stations,
-            std::map<std::vector<Effect>, Stance>& kinds) const {
-    Row row;
-    if (group.reach.from <= group.reach.to) {
-      row = Row(group.reach, problem.depthOptions);
-      for (std::size_t index = 0; index < stations.size(); ++index)
-        for (const Beside& beside : problem.besides)
-          if (beside.anchored == group.pieces[index])
-            layBeside(row, beside, stations[index]);
-      forgetWhereNoBolt(row);
-    }
-    std::vector<Effect> effects = std::move(row.effects);
-    row.effects.clear();
-    // Combinations come in ascending order of stations, so the first of equal cost is the leftmost.
-    const auto [kind, isNew] = kinds.try_emplace(std::move(effects), Stance{cost, stations, row});
-    if (!isNew && cost < kind->second.cost)
-      kind->second = {cost, stations, row};
-  }
-
-  void forgetWhereNoBolt(Row& row) const {
-    for (Mark station = row.stretch.from; station <= row.stretch.to; ++station)
-      for (int option = 0; option < row.options; ++option)
-        if (Effect& effect = row.at(station, option); effect != 0 && !optionMayStand(station, option))
-          effect = 0;
-  }
-
-  bool optionMayStand(Mark station, int option) const {
-    return std::any_of(anchors.grounds.begin(), anchors.grounds.end(), [&](const Row& ground) {
-      return ground.holds(station) && ground.at(station, option) != kBlocked;
-    });
   }
 
   const Problem& problem;
-  Weight above;
-  std::vector<Candidates> candidates;
-  std::vector<const Distance*> open;
+  Weight most;
   Anchors anchors;
 };
 
 } // namespace
 
-Anchors sortAnchors(const Problem& problem, const Weight& above) {
-  return Sorting(problem, above).sorted();
+void lay(Row& row, int option, const Ground& ground, Mark shift, bool countWatch) {
+  const auto over = [&](Mark from, Mark to, Effect effect) {
+    const Mark last = std::min(to + shift, row.stretch.to);
+    for (Mark station = std::max(from + shift, row.stretch.from); station <= last; ++station)
+      row.at(station, option) = sum(row.at(station, option), effect);
+  };
+  for (const Blocked& interval : ground.blocked)
+    over(interval.from + 1, interval.to - 1, kBlocked);
+  for (const Toll& toll : ground.tolls)
+    over(toll.from + (toll.closed ? 0 : 1), toll.to - (toll.closed ? 0 : 1), effectOf(toll, countWatch));
+}
+
+Anchors sortAnchors(const Problem& problem, const Weight& most) {
+  return Sorting(problem, most).sorted();
 }
 
 } // namespace sillwright::sequence

@@ -14,10 +14,6 @@ bool pays(const Toll& toll, Mark at) {
   return toll.closed ? at >= toll.from && at <= toll.to : at > toll.from && at < toll.to;
 }
 
-Effect effectOf(const Toll& toll, bool countWatch) {
-  return toll.kind == Kind::Ask ? kAsk : countWatch ? kWatch : 0;
-}
-
 bool allows(const Distance& distance, Mark difference) {
   return std::any_of(distance.allowed.begin(), distance.allowed.end(),
                      [&](const Stretch& stretch) { return difference >= stretch.from && difference <= stretch.to; });
@@ -32,16 +28,8 @@ Weight movementOf(const Anchored& piece, Mark station) {
 
 } // namespace
 
-void lay(Row& row, int option, const Ground& ground, Mark shift, bool countWatch) {
-  const auto over = [&](Mark from, Mark to, Effect effect) {
-    const Mark last = std::min(to + shift, row.stretch.to);
-    for (Mark station = std::max(from + shift, row.stretch.from); station <= last; ++station)
-      row.at(station, option) = sum(row.at(station, option), effect);
-  };
-  for (const Blocked& interval : ground.blocked)
-    over(interval.from + 1, interval.to - 1, kBlocked);
-  for (const Toll& toll : ground.tolls)
-    over(toll.from + (toll.closed ? 0 : 1), toll.to - (toll.closed ? 0 : 1), effectOf(toll, countWatch));
+Effect effectOf(const Toll& toll, bool countWatch) {
+  return toll.kind == Kind::Ask ? kAsk : countWatch ? kWatch : 0;
 }
 
 Effect effectOf(const Ground& ground, Mark at, bool countWatch) {
@@ -55,14 +43,21 @@ Effect effectOf(const Ground& ground, Mark at, bool countWatch) {
   return effect;
 }
 
-Weight weightOf(const Distance& distance, Mark difference, bool countWatch) {
+Effect effectOf(const Distance& distance, Mark difference, bool countWatch) {
   if (!allows(distance, difference))
-    return kNever;
+    return kBlocked;
   Effect effect = 0;
   for (const Toll& toll : distance.tolls)
     if (pays(toll, difference))
       effect += effectOf(toll, countWatch);
-  return sequence::weightOf(effect);
+  return effect;
+}
+
+Weight leastOf(const Candidates& candidates) {
+  Weight least = kNever;
+  for (const Candidate& candidate : candidates)
+    least = std::min(least, candidate.cost);
+  return least;
 }
 
 Candidates candidatesOf(const Anchored& piece, bool countWatch) {
@@ -76,10 +71,7 @@ Candidates candidatesOf(const Anchored& piece, bool countWatch) {
   return candidates;
 }
 
-std::vector<const Distance*> settle(const Problem& problem, std::vector<Candidates>& candidates) {
-  std::vector<const Distance*> open;
-  for (const Distance& distance : problem.distances)
-    open.push_back(&distance);
+void settle(const Problem& problem, std::vector<Candidates>& candidates, std::vector<const Distance*>& open) {
   const auto settles = [&](const Distance* distance) {
     Candidates& left = candidates[distance->left];
     Candidates& right = candidates[distance->right];
@@ -92,25 +84,31 @@ std::vector<const Distance*> settle(const Problem& problem, std::vector<Candidat
       return true;
     for (Candidate& candidate : other) {
       const Mark difference = candidate.station - still[0].station;
-      candidate.cost = candidate.cost + weightOf(*distance, leftStays ? difference : -difference, problem.countWatch);
+      candidate.cost =
+          candidate.cost + weightOf(effectOf(*distance, leftStays ? difference : -difference, problem.countWatch));
     }
     std::erase_if(other, [](const Candidate& candidate) { return isNever(candidate.cost); });
     return true;
   };
   while (std::erase_if(open, settles) > 0)
     ;
-  return open;
 }
 
-bool matters(const Distance& distance, const std::vector<Candidates>& candidates) {
+std::optional<Effect> constantEffect(const Distance& distance, const std::vector<Candidates>& candidates,
+                                     bool countWatch) {
   const Candidates& left = candidates[distance.left];
   const Candidates& right = candidates[distance.right];
   const Mark least = right.front().station - left.back().station;
   const Mark most = right.back().station - left.front().station;
-  const bool always = std::any_of(distance.allowed.begin(), distance.allowed.end(),
-                                  [&](const Stretch& stretch) { return stretch.from <= least && stretch.to >= most; });
-  return !always || std::any_of(distance.tolls.begin(), distance.tolls.end(),
-                                [&](const Toll& toll) { return toll.from <= most && toll.to >= least; });
+  // Whether something begins or ends to hold at this difference, seen from the one before it.
+  const auto changes = [&](Mark at) { return at > least && at <= most; };
+  for (const Stretch& stretch : distance.allowed)
+    if (changes(stretch.from) || changes(stretch.to + 1))
+      return std::nullopt;
+  for (const Toll& toll : distance.tolls)
+    if (changes(toll.closed ? toll.from : toll.from + 1) || changes(toll.closed ? toll.to + 1 : toll.to))
+      return std::nullopt;
+  return effectOf(distance, least, countWatch);
 }
 
 } // namespace sillwright::sequence

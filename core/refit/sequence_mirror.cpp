@@ -57,14 +57,19 @@ Problem mirrored(const Problem& problem) {
   return turned;
 }
 
-Problem withoutReaches(const Problem& problem, const std::vector<Group>& groups) {
-  Problem plain = problem;
-  std::erase_if(plain.besides, [&](const Beside& beside) {
-    return std::any_of(groups.begin(), groups.end(), [&](const Group& group) {
-      return std::find(group.pieces.begin(), group.pieces.end(), beside.anchored) != group.pieces.end();
-    });
-  });
-  return plain;
+Anchors mirrored(const Anchors& anchors) {
+  Anchors turned;
+  turned.possible = anchors.possible;
+  turned.standing = anchors.standing;
+  for (auto ground = anchors.grounds.rbegin(); ground != anchors.grounds.rend(); ++ground) {
+    Row row = *ground;
+    turn<Stretch>(row.stretch);
+    for (Mark station = row.stretch.from; station <= row.stretch.to; ++station)
+      for (int option = 0; option < row.options; ++option)
+        row.at(station, option) = ground->at(-station, option);
+    turned.grounds.push_back(std::move(row));
+  }
+  return turned;
 }
 
 } // namespace sillwright::sequence

@@ -64,28 +64,32 @@ std::vector<Mark> leastGapsOf(const Problem& problem) {
   return gaps;
 }
 
-void chartGroups(Steps& steps) {
+void chartChains(Steps& steps) {
   const std::size_t marks = steps.axis.to - steps.axis.from + 1;
-  steps.groupOf.assign(marks, -1);
+  steps.partOf.assign(marks, -1);
   steps.begunBy.resize(marks);
   steps.endedBefore.resize(marks);
+  steps.chains = chainsOf(steps.anchors);
   Weight begun;
   Weight ended;
   std::size_t next = 0;
+  const std::vector<Chain>& chains = steps.chains.chains;
   for (Mark mark = steps.axis.from; mark <= steps.axis.to; ++mark) {
     const std::size_t at = mark - steps.axis.from;
-    const std::vector<Group>& groups = steps.anchors.groups;
-    if (next < groups.size() && mark > groups[next].reach.to)
-      ended = ended + groups[next++].least;
-    if (next < groups.size() && mark == groups[next].reach.from)
-      begun = begun + groups[next].least;
-    if (next < groups.size() && mark >= groups[next].reach.from)
-      steps.groupOf[at] = static_cast<int>(next);
+    if (next < chains.size() && mark > chains[next].reach.to)
+      ended = ended + chains[next++].least;
+    if (next < chains.size() && mark == chains[next].reach.from)
+      begun = begun + chains[next].least;
     steps.begunBy[at] = begun;
     steps.endedBefore[at] = ended;
   }
-  for (const Group& group : steps.anchors.groups)
-    steps.allGroups = steps.allGroups + group.least;
+  for (std::size_t index = 0; index < steps.chains.parts.size(); ++index) {
+    const Stretch& marksOfIt = steps.chains.parts[index].marks;
+    for (Mark mark = marksOfIt.from; mark <= marksOfIt.to; ++mark)
+      steps.partOf[mark - steps.axis.from] = static_cast<int>(index);
+  }
+  for (const Chain& chain : chains)
+    steps.allChains = steps.allChains + chain.least;
 }
 
 } // namespace
@@ -104,15 +108,13 @@ std::vector<Mark> farthestNextOf(const SillPiece& sill) {
   return farthest;
 }
 
-int Steps::stancesAt(Mark station) const {
-  const int group = groupAt(station);
-  return group < 0 ? 1 : static_cast<int>(anchors.groups[group].stances.size());
-}
-
-Effect Steps::effectAt(int sill, Mark station, int option, int stance) const {
+Effect Steps::effectAt(int sill, Mark station, int option, int state) const {
   const Effect ground = anchors.grounds[sill].at(station, option);
-  const int group = groupAt(station);
-  return group < 0 ? ground : sum(ground, anchors.groups[group].stances[stance].effects.at(station, option));
+  const int part = partAt(station);
+  if (part < 0 || chains.parts[part].group < 0)
+    return ground;
+  const Group& group = anchors.groups[chains.parts[part].group];
+  return sum(ground, (state == 0 ? group.easiest : group.stances[state - 1].effects).at(station, option));
 }
 
 Weight Steps::matching(int sill, int reference, Mark station, int option) const {
@@ -128,22 +130,37 @@ Weight Steps::matching(int sill, int reference, Mark station, int option) const 
 Weight leaving(const Steps& steps, const Spot& left) {
   if (left.station < steps.axis.from)
     return {};
-  const int group = steps.groupAt(left.station);
+  const int part = steps.partAt(left.station);
   const Weight begun = steps.begunBy[left.station - steps.axis.from];
-  return group < 0 ? Weight{} - begun : steps.anchors.groups[group].stances[left.stance].cost - begun;
+  return part < 0 ? Weight{} - begun : steps.part(part).after[left.state] - begun;
 }
 
-Steps stepsOf(const Problem& problem, const Weight& above) {
+std::vector<Weight> along(const Steps& steps, int part, int state, int toPart) {
+  std::vector<Weight> cost(steps.statesIn(part) - 1, kNever);
+  cost[state - 1] = {};
+  for (; part != toPart; ++part) {
+    const Part& here = steps.part(part);
+    const int statesThere = steps.statesIn(part + 1);
+    std::vector<Weight> next(statesThere - 1, kNever);
+    for (int from = 1; from < here.states(); ++from)
+      for (int to = 1; to < statesThere && !isNever(cost[from - 1]); ++to)
+        next[to - 1] = std::min(next[to - 1], plus(cost[from - 1], here.to(from, to, statesThere)));
+    cost = std::move(next);
+  }
+  return cost;
+}
+
+Steps stepsOf(const Problem& problem, Anchors anchors) {
   Steps steps;
   steps.problem = &problem;
-  steps.anchors = sortAnchors(problem, above);
+  steps.anchors = std::move(anchors);
   if (!steps.anchors.possible || problem.sillPieces.empty())
     return steps;
   for (const SillPiece& sill : problem.sillPieces)
     steps.sills.push_back(sillStepsOf(sill, problem.countWatch));
   steps.leastGap = leastGapsOf(problem);
   steps.axis = {problem.sillPieces.front().stretch.from, problem.sillPieces.back().stretch.to};
-  chartGroups(steps);
+  chartChains(steps);
   return steps;
 }
 

@@ -1,7 +1,7 @@
 // Inside the optimiser: what it costs to go from one bolt to the next, with everything in between.
 #pragma once
 
-#include "core/refit/sequence_anchors.h"
+#include "core/refit/sequence_chains.h"
 
 namespace sillwright::sequence {
 
@@ -36,35 +36,50 @@ std::vector<Mark> farthestNextOf(const SillPiece& sill);
 struct Steps {
   const Problem* problem = nullptr;
   Anchors anchors;
+  Chains chains;
   std::vector<SillSteps> sills;
   std::vector<Mark> leastGap;      // by option of the left bolt * depthOptions + option of the right one
   Stretch axis;                    // from the first mark of the first sill piece to the last of the last
-  std::vector<int> groupOf;        // by mark of the axis: the group whose reach it lies in, or -1
-  std::vector<Weight> begunBy;     // by mark: least costs of the groups whose reach begins there or before
-  std::vector<Weight> endedBefore; // by mark: least costs of the groups whose reach ends before it
-  Weight allGroups;
+  std::vector<int> partOf;         // by mark of the axis: the part of a chain that it lies in, or -1
+  std::vector<Weight> begunBy;     // by mark: least costs of the chains that begin there or before
+  std::vector<Weight> endedBefore; // by mark: least costs of the chains that end before it
+  Weight allChains;
 
   Mark gap(int left, int right) const { return leastGap[left * problem->depthOptions + right]; }
-  int groupAt(Mark station) const { return groupOf[station - axis.from]; }
-  int stancesAt(Mark station) const;
-  Effect effectAt(int sill, Mark station, int option, int stance) const;
+  // Before the first mark there is no part.
+  int partAt(Mark station) const { return station < axis.from ? -1 : partOf[station - axis.from]; }
+  const Part& part(int index) const { return chains.parts[index]; }
+  bool sameChain(int part, int other) const {
+    return part >= 0 && other >= 0 && chains.parts[part].chain == chains.parts[other].chain;
+  }
+  int statesIn(int part) const { return part < 0 ? 1 : chains.parts[part].states(); }
+  // The first state that a bolt may really be in.
+  static int firstState(int part) { return part < 0 ? 0 : 1; }
+  Effect effectAt(int sill, Mark station, int option, int state) const;
   // Matching the reference bolt with a bolt there.
   Weight matching(int sill, int reference, Mark station, int option) const;
 };
 
-// A place a bolt stands at, with the stance of the group in whose reach it is (0 outside). Before the first bolt:
-// station -kFar.
+// A place a bolt stands at, with the state of the part that it is in (0 outside). Before the first bolt: station -kFar.
 struct Spot {
   Mark station = -kFar;
   int option = 0;
-  int stance = 0;
+  int state = 0;
 };
 
-// What the groups cost that lie between two bolts in a row, and the group that the left one stands in when the right
-// one has left it; to be added to the groups ended before the right one. Only where both are not in one reach.
+// What the chains cost that lie between two bolts in a row, and the chain that the left one stands in when the right
+// one has left it; to be added to the chains ended before the right one. Only where both are not in one chain.
 Weight leaving(const Steps& steps, const Spot& left);
 
-// Stances that cost more than `above` above the least of their group are left out.
-Steps stepsOf(const Problem& problem, const Weight& above);
+// The chain up to a state; to be added where a bolt in it is the first in its chain.
+inline Weight entering(const Steps& steps, int part, int state) {
+  return part < 0 ? Weight{} : steps.part(part).before[state];
+}
+
+// From a state of a part to each state of it or of a part on its right in the same chain, without states 0.
+std::vector<Weight> along(const Steps& steps, int part, int state, int toPart);
+
+// `anchors` as sorted from the problem.
+Steps stepsOf(const Problem& problem, Anchors anchors);
 
 } // namespace sillwright::sequence

@@ -2,38 +2,45 @@
 
 #include <algorithm>
 
+#include "core/refit/sequence_views.h"
 #include "core/refit/sequence_ways.h"
 
 namespace sillwright::sequence {
 namespace {
 
-constexpr std::size_t kMostReserved = std::size_t{1} << 20;
+constexpr std::size_t kMostReserved = std::size_t{1} << 18;
 
 // The sweep over one sill piece; those to its right are done.
 class SillSweep {
 public:
-  SillSweep(Sweep& givenSweep, int givenSill)
-      : sweep(givenSweep), steps(sweep.steps), which(givenSill), sill(steps.sills[which]), table(sweep.tables[which]) {
+  SillSweep(Sweep& givenSweep, Views& givenViews, int givenSill)
+      : sweep(givenSweep), steps(sweep.steps), views(givenViews), which(givenSill), sill(steps.sills[which]),
+        table(sweep.tables[which]), options(steps.problem->depthOptions) {
     table.counts = sill.least + 1;
+    table.options = options;
     ways = waysOf(steps, sill);
+    waysFrom.resize(options);
+    for (std::size_t way = 0; way < ways.size(); ++way)
+      for (const int option : ways[way].from)
+        waysFrom[option].push_back(way);
     passed.resize(ways.size() * table.counts * allUses());
     const std::size_t marks = sill.stretch.to - sill.stretch.from + 1;
     table.base.assign(marks, SillTable::kNone);
-    // Address space, not memory: pages that are not written cost nothing, growing step by step would write them twice.
-    const std::size_t whole = marks * steps.problem->depthOptions * table.counts * (allUses() + 1);
+    const std::size_t whole = marks * options * table.counts * (allUses() + 1);
     table.placing.reserve(std::min(whole, kMostReserved));
     table.onward.reserve(std::min(whole, kMostReserved));
-    table.stances.assign(marks, 1);
+    table.states.assign(marks, 1);
     table.firstCount.assign(marks, 0);
     table.firstUse.assign(marks, 0);
     table.uses.assign(marks, 0);
     nextPassed.assign(ways.size(), sill.stretch.to);
+    left.resize(static_cast<std::size_t>(options) * allUses());
   }
 
   void run() {
     for (Mark station = sill.stretch.to; station >= sill.stretch.from; --station)
-      if (const auto [first, last] = usesAt(station); first <= last)
-        stand(station, first, last);
+      if (findLeft(station))
+        stand(station);
     chartEntering();
   }
 
@@ -41,14 +48,15 @@ private:
   void chartEntering() {
     if (sill.first.from > sill.first.to)
       return;
-    table.entering.assign(sill.entry(steps.problem->depthOptions, sill.first.from), kNever);
-    for (int option = 0; option < steps.problem->depthOptions; ++option) {
+    table.entering.assign(sill.entry(options, sill.first.from), kNever);
+    for (int option = 0; option < options; ++option) {
       Weight least = kNever;
       for (Mark station = sill.first.to; station >= sill.first.from; --station) {
-        for (int stance = 0; stance < table.stances[station - sill.stretch.from]; ++stance) {
-          const Weight cost = sweep.placing(which, {station, option, stance}, 0, 0);
+        const int partThere = steps.partAt(station);
+        for (int state = Steps::firstState(partThere); state < table.states[station - sill.stretch.from]; ++state) {
+          const Weight cost = sweep.placing(which, {station, option, state}, 0, 0);
           if (!isNever(cost))
-            least = std::min(least, cost + steps.endedBefore[station - steps.axis.from]);
+            least = std::min(least, cost + entering(steps, partThere, state) + endedBefore(station));
         }
         table.entering[sill.entry(option, station)] = least;
       }
@@ -56,21 +64,29 @@ private:
   }
 
   int allUses() const { return sill.references + 1; }
+  const Weight& endedBefore(Mark station) const { return steps.endedBefore[station - steps.axis.from]; }
+  bool mayStand(Mark station, int option) const { return steps.anchors.grounds[which].at(station, option) != kBlocked; }
 
-  // Fewest and most reference bolts used before a bolt there, as far as the bound lets it stand.
-  std::pair<int, int> usesAt(Mark station) const {
-    std::pair<int, int> uses{allUses(), -1};
+  // Fewest and most reference bolts used before a bolt there, as far as the bound lets it stand. Whether it does.
+  bool findLeft(Mark station) {
+    firstUse = allUses();
+    lastUse = -1;
     if (sweep.bound.floor && !floorTable().holds(sill.stretch.to - station))
-      return uses;
-    const Weight others = steps.anchors.standing + steps.allGroups;
-    for (int option = 0; option < steps.problem->depthOptions; ++option) {
-      if (steps.anchors.grounds[which].at(station, option) == kBlocked)
+      return false;
+    const Weight others = steps.anchors.standing + steps.allChains;
+    for (int option = 0; option < options; ++option) {
+      if (!mayStand(station, option))
         continue;
-      for (int used = 0; used < allUses(); ++used)
-        if (!isNever(leftOf(station, option, used)) && !(sweep.bound.most < others + leftOf(station, option, used)))
-          uses = {std::min(uses.first, used), std::max(uses.second, used)};
+      for (int used = 0; used < allUses(); ++used) {
+        Weight& here = left[option * allUses() + used];
+        here = leftOf(station, option, used);
+        if (isNever(here) || sweep.bound.most < others + here)
+          continue;
+        firstUse = std::min(firstUse, used);
+        lastUse = std::max(lastUse, used);
+      }
     }
-    return uses;
+    return firstUse <= lastUse;
   }
 
   const SillTable& floorTable() const {
@@ -84,132 +100,95 @@ private:
       return {};
     const SillTable& floor = floorTable();
     const Mark mark = sill.stretch.to - station; // seen from the other side
-    const int left = sill.references - used;
+    const int there = sill.references - used;
     Weight least = kNever;
-    if (!floor.holds(mark) || left < floor.firstUse[mark] || left >= floor.firstUse[mark] + floor.uses[mark])
+    if (!floor.holds(mark) || there < floor.firstUse[mark] || there >= floor.firstUse[mark] + floor.uses[mark])
       return least;
     for (int count = floor.firstCount[mark]; count < floor.counts; ++count)
-      least = std::min(least, floor.onward[floor.index(mark, option, count, left, 0)]);
+      least = std::min(least, floor.onward[floor.index(mark, option, count, there, 0)]);
     return least;
   }
 
-  // Where a state of the mark in work stands among the others of that mark.
-  std::size_t here(int option, int count, int used, int stance) const {
-    return ((static_cast<std::size_t>(option) * table.counts + count) * (allUses() + 1) + used) * stancesHere + stance;
+  // Where an entry of the mark in work stands among the others of that mark.
+  std::size_t here(int state, int option, int count, int used) const {
+    return ((static_cast<std::size_t>(state) * options + option) * table.counts + count) * width + used - firstUse;
   }
 
-  void stand(Mark station, int first, int last) {
-    enterGroup(steps.groupAt(station));
+  void stand(Mark station) {
+    enterPart(steps.partAt(station));
     gatherPassed(station);
-    if (group >= 0)
+    if (part >= 0)
       gatherWithin(station);
-    firstUse = first;
-    lastUse = last;
-    placing.assign(here(steps.problem->depthOptions, 0, 0, 0), kNever);
-    onward.assign(placing.size(), kNever);
-    for (std::size_t way = 0; way < ways.size(); ++way)
-      for (const int option : ways[way].from)
-        if (steps.anchors.grounds[which].at(station, option) != kBlocked)
-          goOn(station, option, way);
-    for (int option = 0; option < steps.problem->depthOptions; ++option)
-      if (steps.anchors.grounds[which].at(station, option) != kBlocked)
-        for (int stance = 0; stance < stancesHere; ++stance) {
-          leaveSill({station, option, stance});
-          place({station, option, stance});
-        }
+    width = lastUse - firstUse + 2;
+    lookPast(station);
+    states = 0;
+    placing.clear();
+    onward.clear();
+    addStates(station, 1);
+    if (part >= 0)
+      addStates(station, statesWorth(station));
     store(station - sill.stretch.from);
   }
 
-  // Keeps what the bound has left of the mark in work.
-  void store(Mark mark) {
-    int firstCount = table.counts;
-    int first = lastUse + 1;
-    int last = -1;
-    for (int option = 0; option < steps.problem->depthOptions; ++option)
-      for (int count = 0; count < table.counts; ++count)
-        for (int used = firstUse; used <= lastUse; ++used)
-          for (int stance = 0; stance < stancesHere; ++stance)
-            if (!isNever(placing[here(option, count, used, stance)])) {
-              firstCount = std::min(firstCount, count);
-              first = std::min(first, used);
-              last = std::max(last, used);
-            }
-    if (last < 0)
+  void enterPart(int next) {
+    if (next == part)
       return;
-    fewestAhead = std::min(fewestAhead, first);
-    mostAhead = std::max(mostAhead, last);
-    table.base[mark] = table.placing.size();
-    table.stances[mark] = stancesHere;
-    table.firstCount[mark] = firstCount;
-    table.firstUse[mark] = first;
-    table.uses[mark] = last - first + 2;
-    for (int option = 0; option < steps.problem->depthOptions; ++option)
-      for (int count = firstCount; count < table.counts; ++count) {
-        const auto from = static_cast<std::ptrdiff_t>(here(option, count, first, 0));
-        const auto to = static_cast<std::ptrdiff_t>(here(option, count, last + 2, 0));
-        table.placing.insert(table.placing.end(), placing.begin() + from, placing.begin() + to);
-        table.onward.insert(table.onward.end(), onward.begin() + from, onward.begin() + to);
-      }
-  }
-
-  void enterGroup(int next) {
-    if (next == group)
+    part = next;
+    views.lookFrom(which, part);
+    statesHere = steps.statesIn(part);
+    if (part < 0)
       return;
-    group = next;
-    stancesHere = 1;
-    if (group < 0)
-      return;
-    stancesHere = static_cast<int>(steps.anchors.groups[group].stances.size());
+    chainEnd = steps.chains.chains[steps.part(part).chain].reach.to;
     within.clear();
-    within.resize(passed.size() * stancesHere);
-    nextWithin.assign(ways.size(), std::min(steps.anchors.groups[group].reach.to, sill.stretch.to));
+    within.resize(passed.size() * statesHere);
+    nextWithin.assign(ways.size(), std::min(chainEnd, sill.stretch.to));
   }
 
   std::size_t queue(std::size_t way, int count, int used) const {
     return (way * table.counts + count) * allUses() + used;
   }
 
-  // Bolts to the right of the reach of the group here, or right of this mark where there is none.
+  // Bolts to the right of the chain here, or right of this mark where there is none.
   void gatherPassed(Mark station) {
     for (std::size_t way = 0; way < ways.size(); ++way) {
-      Mark nearest = station + ways[way].nearest;
-      if (group >= 0)
-        nearest = std::max(nearest, steps.anchors.groups[group].reach.to + 1);
+      const Mark nearest = std::max(station + ways[way].nearest, part < 0 ? station : chainEnd + 1);
       for (Mark& next = nextPassed[way]; next >= nearest; --next)
-        if (table.base[next - sill.stretch.from] != SillTable::kNone)
-          forEachUse(way, next, [&](std::size_t at, int stance, const Weight& value) {
-            (void)stance;
-            passed[at].add(next, value + steps.endedBefore[next - steps.axis.from]);
+        if (const Mark mark = next - sill.stretch.from; table.holds(mark))
+          forEachUse(next, [&](int count, int used) {
+            Weight least = kNever;
+            for (int state = Steps::firstState(steps.partAt(next)); state < table.states[mark]; ++state)
+              for (const int option : ways[way].to)
+                least = std::min(least, table.placing[table.index(mark, option, count, used, state)] +
+                                            entering(steps, steps.partAt(next), state));
+            if (!isNever(least))
+              passed[queue(way, count, used)].add(next, least + endedBefore(next));
           });
     }
   }
 
-  // Bolts in the reach of the same group, by stance.
+  // Bolts in the same chain, by state here.
   void gatherWithin(Mark station) {
     for (std::size_t way = 0; way < ways.size(); ++way)
       for (Mark& next = nextWithin[way]; next >= station + ways[way].nearest; --next)
-        if (table.base[next - sill.stretch.from] != SillTable::kNone)
-          forEachUse(way, next, [&](std::size_t at, int stance, const Weight& value) {
-            within[at * stancesHere + stance].add(next, value);
-          });
+        if (const Mark mark = next - sill.stretch.from; table.holds(mark))
+          for (int state = 0; state < views.states(which, mark); ++state)
+            if (const Weight* rows = views.placing(which, mark, state))
+              forEachUse(next, [&](int count, int used) {
+                Weight least = kNever;
+                for (const int option : ways[way].to)
+                  least = std::min(least, rows[table.row(mark, option, count, used)]);
+                if (!isNever(least))
+                  within[queue(way, count, used) * statesHere + state].add(next, least);
+              });
   }
 
-  // Calls add(queue, stance, cost) for all that a bolt at `next` may be there as.
-  template <typename Add> void forEachUse(std::size_t way, Mark next, Add add) {
+  // Counts and uses of the bolts left of one at `next`.
+  template <typename Visit> void forEachUse(Mark next, Visit visit) const {
     const Mark mark = next - sill.stretch.from;
     const int last = table.firstUse[mark] + table.uses[mark] - 2;
-    for (int count = table.firstCount[mark]; count < table.counts; ++count) {
-      if (next > sill.farthestAfter[count])
-        continue;
-      for (int used = table.firstUse[mark]; used <= last; ++used)
-        for (int stance = 0; stance < table.stances[mark]; ++stance) {
-          Weight least = kNever;
-          for (const int option : ways[way].to)
-            least = std::min(least, table.placing[table.index(mark, option, count, used, stance)]);
-          if (!isNever(least))
-            add(queue(way, count, used), stance, least);
-        }
-    }
+    for (int count = table.firstCount[mark]; count < table.counts; ++count)
+      for (int used = table.firstUse[mark]; used <= last && next <= sill.farthestAfter[count]; ++used)
+        visit(count, used);
   }
 
   // Whether a bolt there can be the one that makes the count.
@@ -218,110 +197,212 @@ private:
            (count == sill.least && station <= sill.farthestAfter[count]);
   }
 
-  void goOn(Mark station, int option, std::size_t way) {
-    const Mark farthest = std::min(sill.farthestNext[station - sill.stretch.from], station + ways[way].farthest);
-    const Mark beyond = group < 0 ? station : steps.anchors.groups[group].reach.to;
-    for (int count = 0; count < table.counts; ++count) {
-      if (!canCount(station, count))
-        continue;
-      for (int used = std::max(firstUse, fewestAhead); used <= std::min(lastUse + 1, mostAhead); ++used) {
-        const std::size_t at = queue(way, count, used);
-        const Weight past = beyond < farthest ? passed[at].leastUpTo(farthest) : kNever;
-        for (int stance = 0; stance < stancesHere; ++stance) {
-          Weight& then = onward[here(option, count, used, stance)];
-          if (!isNever(past))
-            then = std::min(then, past + leaving(steps, {station, option, stance}) + ways[way].cost);
-          if (group < 0)
-            continue;
-          const Weight near = within[at * stancesHere + stance].leastUpTo(farthest);
-          if (!isNever(near))
-            then = std::min(then, near + ways[way].cost);
-        }
+  Mark farthestBy(Mark station, std::size_t way) const {
+    return std::min(sill.farthestNext[station - sill.stretch.from], station + ways[way].farthest);
+  }
+
+  template <typename Visit> void forEachCountAfter(Mark station, Visit visit) const {
+    for (int count = 0; count < table.counts; ++count)
+      if (canCount(station, count))
+        for (int used = std::max(firstUse, fewestAhead); used <= std::min(lastUse + 1, mostAhead); ++used)
+          visit(count, used);
+  }
+
+  std::size_t pastIndex(std::size_t way, int count, int used) const {
+    return (way * table.counts + count) * width + used - firstUse;
+  }
+
+  // The least of going on beyond the chain here, the same for all states up to what leaving the chain costs.
+  void lookPast(Mark station) {
+    past.assign(ways.size() * table.counts * width, kNever);
+    for (std::size_t way = 0; way < ways.size(); ++way)
+      if (const Mark farthest = farthestBy(station, way); farthest > (part < 0 ? station : chainEnd))
+        forEachCountAfter(station, [&](int count, int used) {
+          const Weight least = passed[queue(way, count, used)].leastUpTo(farthest);
+          if (!isNever(least))
+            past[pastIndex(way, count, used)] = least + ways[way].cost;
+        });
+  }
+
+  // The states from those done up to so many.
+  void addStates(Mark station, int upTo) {
+    const int from = states;
+    if (upTo <= from)
+      return;
+    states = upTo;
+    placing.resize(here(states, 0, 0, firstUse), kNever);
+    onward.resize(placing.size(), kNever);
+    for (int state = from; state < states; ++state)
+      for (int option = 0; option < options; ++option) {
+        if (!mayStand(station, option))
+          continue;
+        const Effect effect = steps.effectAt(which, station, option, state);
+        if (effect == kBlocked)
+          continue;
+        const Spot spot{station, option, state};
+        for (const std::size_t way : waysFrom[option])
+          goOn(spot, way);
+        leaveSill(spot);
+        place(spot, weightOf(effect));
       }
-    }
+  }
+
+  // How many of the states of the part the bound leaves, going by what state 0 costs.
+  int statesWorth(Mark station) const {
+    const std::vector<Weight>& excess = steps.part(part).excess;
+    const Weight others = steps.anchors.standing + endedBefore(station) + entering(steps, part, 0);
+    Weight spare{-1, 0};
+    for (int option = 0; option < options; ++option)
+      if (mayStand(station, option))
+        for (int used = firstUse; used <= lastUse; ++used)
+          for (int count = 0; count < table.counts; ++count)
+            if (const Weight& cost = placing[here(0, option, count, used)]; !isNever(cost))
+              spare = std::max(spare, sweep.bound.most - others - left[option * allUses() + used] - cost);
+    return static_cast<int>(std::upper_bound(excess.begin(), excess.end(), spare) - excess.begin());
+  }
+
+  void goOn(const Spot& spot, std::size_t way) {
+    const Weight leave = leaving(steps, spot);
+    const Mark farthest = farthestBy(spot.station, way);
+    forEachCountAfter(spot.station, [&](int count, int used) {
+      Weight& then = onward[here(spot.state, spot.option, count, used)];
+      if (const Weight& beyond = past[pastIndex(way, count, used)]; !isNever(beyond))
+        then = std::min(then, beyond + leave);
+      if (part < 0)
+        return;
+      const Weight near = within[queue(way, count, used) * statesHere + spot.state].leastUpTo(farthest);
+      if (!isNever(near))
+        then = std::min(then, near + ways[way].cost);
+    });
   }
 
   void leaveSill(const Spot& spot) {
     if (spot.station < sill.last.from || spot.station > sill.last.to)
       return;
-    const Weight rest = costToEnter(sweep, which + 1, spot);
+    const Weight rest = views.toEnter(which + 1, spot);
     if (isNever(rest))
       return;
     for (int used = firstUse; used <= std::min(lastUse + 1, sill.references); ++used)
       if (!isNever(sill.removalsFrom[used])) {
-        Weight& then = onward[here(spot.option, sill.least, used, spot.stance)];
+        Weight& then = onward[here(spot.state, spot.option, sill.least, used)];
         then = std::min(then, sill.removalsFrom[used] + rest);
       }
   }
 
-  void place(const Spot& spot) {
-    const Effect effect = steps.effectAt(which, spot.station, spot.option, spot.stance);
-    if (effect == kBlocked)
-      return;
+  void place(const Spot& spot, const Weight& effect) {
+    const Weight whole = steps.anchors.standing + endedBefore(spot.station) + entering(steps, part, spot.state);
     for (int used = lastUse; used >= firstUse; --used) {
-      const Weight left = leftOf(spot.station, spot.option, used);
-      if (isNever(left))
+      const Weight& before = left[spot.option * allUses() + used];
+      if (isNever(before))
         continue;
-      const Weight others = steps.anchors.standing + steps.endedBefore[spot.station - steps.axis.from] + left;
+      const Weight others = whole + before;
+      const Weight matching = used < sill.references ? steps.matching(which, used, spot.station, spot.option) : kNever;
       for (int count = 0; count < table.counts; ++count) {
         if (spot.station > sill.farthestAfter[count])
           continue;
-        const Weight cost = placingOf(spot, weightOf(effect), count, used);
+        const Weight cost = placingOf(spot, effect, matching, count, used);
         if (!isNever(cost) && !(sweep.bound.most < others + cost))
-          placing[here(spot.option, count, used, spot.stance)] = cost;
+          placing[here(spot.state, spot.option, count, used)] = cost;
       }
     }
   }
 
   // Added, or matched with the next reference, or that one removed.
-  Weight placingOf(const Spot& spot, const Weight& effect, int count, int used) const {
-    const int after = sweep.capped(which, count + 1);
-    Weight best = effect + weightOf(0, 1, 0, 0, 0) + onward[here(spot.option, after, used, spot.stance)];
+  Weight placingOf(const Spot& spot, const Weight& effect, const Weight& matching, int count, int used) const {
+    const std::size_t after = here(spot.state, spot.option, sweep.capped(which, count + 1), used);
+    Weight best = effect + weightOf(0, 1, 0, 0, 0) + onward[after];
     if (used == sill.references)
       return best;
-    const Weight matching = steps.matching(which, used, spot.station, spot.option);
-    best = std::min(best, effect + matching + onward[here(spot.option, after, used + 1, spot.stance)]);
+    best = std::min(best, effect + matching + onward[after + 1]);
     if (used < lastUse)
-      best = std::min(best, sill.removal[used] + placing[here(spot.option, count, used + 1, spot.stance)]);
+      best = std::min(best, sill.removal[used] + placing[here(spot.state, spot.option, count, used + 1)]);
     return best;
+  }
+
+  // Keeps what the bound has left of the mark in work.
+  void store(Mark mark) {
+    int firstCount = table.counts;
+    int first = lastUse + 1;
+    int last = -1;
+    for (int option = 0; option < options; ++option)
+      for (int count = 0; count < table.counts; ++count)
+        for (int used = firstUse; used <= lastUse; ++used)
+          if (!isNever(placing[here(0, option, count, used)])) { // else no other state has any
+            firstCount = std::min(firstCount, count);
+            first = std::min(first, used);
+            last = std::max(last, used);
+          }
+    if (last < 0)
+      return;
+    fewestAhead = std::min(fewestAhead, first);
+    mostAhead = std::max(mostAhead, last);
+    table.base[mark] = table.placing.size();
+    table.states[mark] = states;
+    table.firstCount[mark] = firstCount;
+    table.firstUse[mark] = first;
+    table.uses[mark] = last - first + 2;
+    for (int state = 0; state < states; ++state)
+      for (int option = 0; option < options; ++option)
+        for (int count = firstCount; count < table.counts; ++count) {
+          const auto from = static_cast<std::ptrdiff_t>(here(state, option, count, first));
+          const auto to = static_cast<std::ptrdiff_t>(here(state, option, count, last + 2));
+          table.placing.insert(table.placing.end(), placing.begin() + from, placing.begin() + to);
+          table.onward.insert(table.onward.end(), onward.begin() + from, onward.begin() + to);
+        }
   }
 
   Sweep& sweep;
   const Steps& steps;
+  Views& views;
   int which;
   const SillSteps& sill;
   SillTable& table;
+  int options;
   std::vector<Way> ways;
-  std::vector<SlidingLeast> passed; // by way, count, used
-  std::vector<Mark> nextPassed;     // by way
-  std::vector<Weight> placing;      // of the mark in work, as the table's
-  std::vector<Weight> onward;
-  int firstUse = 0;
-  int lastUse = 0;
+  std::vector<std::vector<std::size_t>> waysFrom; // by option of the left bolt
+  std::vector<SlidingLeast> passed;               // by way, count, used
+  std::vector<Mark> nextPassed;                   // by way
+  std::vector<SlidingLeast> within;               // by way, count, used, state
+  std::vector<Mark> nextWithin;
   int fewestAhead = 1 << 20; // of the references used before any bolt farther right
   int mostAhead = -1;
-  int group = -1;
-  int stancesHere = 1;
-  std::vector<SlidingLeast> within; // by way, count, used, stance
-  std::vector<Mark> nextWithin;
+  int part = -2; // in work; -2: none yet
+  Mark chainEnd = 0;
+  int statesHere = 1;
+  // Of the mark in work.
+  int firstUse = 0;
+  int lastUse = -1;
+  int width = 0;
+  int states = 0;
+  std::vector<Weight> left; // by option and used: leftOf
+  std::vector<Weight> past; // by way, count, used
+  std::vector<Weight> placing;
+  std::vector<Weight> onward;
 };
 
 } // namespace
 
-Sweep sweepOf(const Problem& problem, const Bound& bound) {
+Sweep sweepOf(const Problem& problem, Anchors anchors, const Bound& bound) {
   Sweep sweep;
-  // A stance that costs more above the least of its group than the bound leaves above the floor is in no such layout.
-  sweep.steps = stepsOf(problem, bound.floor ? bound.most - bound.floor->best : kNever);
+  sweep.steps = stepsOf(problem, std::move(anchors));
   sweep.bound = bound;
   if (!sweep.steps.anchors.possible)
     return sweep;
   sweep.tables.resize(sweep.steps.sills.size());
+  Views views(sweep);
   for (int which = static_cast<int>(sweep.steps.sills.size()) - 1; which >= 0; --which)
-    SillSweep(sweep, which).run();
-  const Weight rest = costToEnter(sweep, 0, {});
+    SillSweep(sweep, views, which).run();
+  const Weight rest = views.toEnter(0, {});
   const Weight best = isNever(rest) ? kNever : sweep.steps.anchors.standing + rest;
   sweep.best = bound.most < best ? kNever : best;
   return sweep;
+}
+
+Sweep sweepOf(const Problem& problem, const Bound& bound) {
+  Weight most = bound.most;
+  if (bound.floor) // the bolts cost at least so much
+    most = most - (bound.floor->best - bound.floor->steps.anchors.standing);
+  return sweepOf(problem, sortAnchors(problem, most), bound);
 }
 
 } // namespace sillwright::sequence

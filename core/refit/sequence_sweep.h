@@ -2,11 +2,12 @@
 // bolt that could stand there, the least cost of everything to the right of it.
 //
 // What matters to the right of a bolt is: its station and option (gaps to the next one), how many bolts its sill piece
-// has so far (only up to the least number), how many reference bolts are already matched or removed, and, inside the
-// reach of a group of anchored pieces, the stance of that group. All of these are the state, so nothing is left out:
+// has so far (only up to the least number), how many reference bolts are already matched or removed, and, inside a
+// chain of groups of anchored pieces, the state of the part it stands in. All of these are the state, so nothing is
+// left out:
 //  - gaps between bolts are asked of consecutive ones only, by the meaning of LeastGap and MostGap;
-//  - anchored pieces see bolts only inside their group's reach, and each other only inside their group;
-//  - between reaches the groups passed are independent, so they cost their least.
+//  - anchored pieces see bolts only inside their group's reach, and each other only inside their group or chain;
+//  - between chains the chains passed are independent, so they cost their least.
 // The next bolt lies in a window of marks whose ends both move left with the bolt: least of a sliding window.
 #pragma once
 
@@ -14,37 +15,46 @@
 
 namespace sillwright::sequence {
 
-// Costs by mark, option, count of bolts (up to the least number), reference bolts used, stance. Only what the bound
-// leaves possible has room.
+// Costs by mark, state, option, count of bolts (up to the least number), reference bolts used. Only what the bound
+// leaves possible has room; of the states only so many of the first.
 struct SillTable {
   int counts = 1;
+  int options = 1;
   std::vector<std::size_t> base; // by mark; kNone where no bolt can stand
-  std::vector<int> stances;      // by mark
+  std::vector<int> states;       // by mark
   std::vector<int> firstCount;   // by mark: fewest bolts before a bolt there that the bound leaves
   std::vector<int> firstUse;     // by mark: fewest reference bolts used before a bolt there
   std::vector<int> uses;         // by mark: how many such numbers, and one more for those used after it
   std::vector<Weight> placing;   // before the bolt is placed: it, its matching and everything to the right of it
   std::vector<Weight> onward;    // after it is placed: everything to the right of it
-  // By option and mark of the first window: least of placing the first bolt there or farther right, and what the groups
+  // By option and mark of the first window: least of placing the first bolt there or farther right, and what the chains
   // cost that end before it.
   std::vector<Weight> entering;
 
   static constexpr std::size_t kNone = static_cast<std::size_t>(-1);
   bool holds(Mark fromStart) const { return base[fromStart] != kNone; }
-  std::size_t index(Mark fromStart, int option, int count, int used, int stance) const {
-    const int rows = counts - firstCount[fromStart];
-    const std::size_t row = (static_cast<std::size_t>(option) * rows + count - firstCount[fromStart]) * uses[fromStart];
-    return base[fromStart] + (row + used - firstUse[fromStart]) * stances[fromStart] + stance;
+  // How many entries one state has at that mark.
+  std::size_t rows(Mark fromStart) const {
+    return static_cast<std::size_t>(options) * (counts - firstCount[fromStart]) * uses[fromStart];
+  }
+  // Of an entry among those of its state.
+  std::size_t row(Mark fromStart, int option, int count, int used) const {
+    const int perOption = counts - firstCount[fromStart];
+    return (static_cast<std::size_t>(option) * perOption + count - firstCount[fromStart]) * uses[fromStart] + used -
+           firstUse[fromStart];
+  }
+  std::size_t index(Mark fromStart, int option, int count, int used, int state) const {
+    return base[fromStart] + state * rows(fromStart) + row(fromStart, option, count, used);
   }
 };
 
 struct Sweep;
 
 // What need not be looked at: layouts that cost more than `most`. `floor` knows the least cost of everything left of a
-// bolt with the groups left out, and so the least a layout with that bolt can cost.
+// bolt with the groups eased, and so the least a layout with that bolt can cost.
 struct Bound {
   Weight most = {kNever.upper - 1, 0};
-  const Sweep* floor = nullptr; // over the mirrored problem without reaches, done with at least the same `most`
+  const Sweep* floor = nullptr; // over the mirrored problem with its anchors eased, done with at least the same `most`
 };
 
 struct Sweep {
@@ -59,11 +69,9 @@ struct Sweep {
   Weight onward(int sill, const Spot& spot, int count, int used) const;
 };
 
-// Least cost of everything in the sill pieces from `which` on, after the last bolt left of them (or none: station
-// -kFar).
-Weight costToEnter(const Sweep& sweep, int which, const Spot& left);
-
 // The problem (and the floor) must outlive the sweep. Its best is kNever where no layout costs at most bound.most.
 Sweep sweepOf(const Problem& problem, const Bound& bound = {});
+// With the anchors sorted already.
+Sweep sweepOf(const Problem& problem, Anchors anchors, const Bound& bound);
 
 } // namespace sillwright::sequence

@@ -1,7 +1,10 @@
 #include "core/refit/sequence_walk.h"
 
 #include <algorithm>
+#include <map>
 #include <tuple>
+
+#include "core/refit/sequence_settle.h"
 
 namespace sillwright::sequence {
 namespace {
@@ -10,7 +13,7 @@ namespace {
 struct Live {
   int count = 0;
   int used = 0;
-  int stance = 0;
+  int state = 0;
   Weight rest; // what everything to the right may cost, so that the whole is best
   bool operator==(const Live&) const = default;
 };
@@ -35,6 +38,7 @@ public:
         lookOn(live);
       sill = next.sill;
       spot = {next.station, next.option, 0};
+      gone.clear();
       bolts.push_back({next.sill, next.station, next.option, std::nullopt});
       matchAll();
     }
@@ -42,7 +46,7 @@ public:
   }
 
 private:
-  Spot spotOf(const Live& live) const { return {spot.station, spot.option, live.stance}; }
+  Spot spotOf(const Live& live) const { return {spot.station, spot.option, live.state}; }
 
   // What is left when the sill piece here is finished, if it can be.
   Weight restAfterSill(const Live& live) const {
@@ -60,7 +64,7 @@ private:
       Weight rest = restAfterSill(live);
       for (std::size_t later = sill + 1; later < steps.sills.size() && !isNever(rest); ++later)
         rest = skipped(static_cast<int>(later), rest);
-      return !isNever(rest) && rest == steps.allGroups + leaving(steps, spotOf(live));
+      return !isNever(rest) && rest == steps.allChains + leaving(steps, spotOf(live));
     });
   }
 
@@ -104,14 +108,27 @@ private:
   void offer(const Live& live, int where, Mark station, int option, int count, int used, Weight rest) {
     if (station == next.station && option > next.option)
       return;
-    const int group = spot.station < steps.axis.from ? -1 : steps.groupAt(spot.station);
-    const bool within = group >= 0 && group == steps.groupAt(station);
-    if (!within)
+    const int here = steps.partAt(spot.station);
+    const int there = steps.partAt(station);
+    const SillTable& table = sweep.tables[where];
+    const Mark mark = station - steps.sills[where].stretch.from;
+    if (!table.holds(mark))
+      return;
+    if (!steps.sameChain(here, there))
       rest = rest - leaving(steps, spotOf(live)) - steps.endedBefore[station - steps.axis.from];
-    for (int stance = within ? live.stance : 0; stance < (within ? live.stance + 1 : steps.stancesAt(station));
-         ++stance)
-      if (sweep.placing(where, {station, option, stance}, count, used) == rest)
-        take({where, station, option, {{count, used, stance, rest}}});
+    for (int state = Steps::firstState(there); state < table.states[mark]; ++state) {
+      const Weight before = here < 0 || !steps.sameChain(here, there) ? entering(steps, there, state)
+                                                                      : goneAlong(live.state, there)[state - 1];
+      if (!isNever(before) && sweep.placing(where, {station, option, state}, count, used) == rest - before)
+        take({where, station, option, {{count, used, state, rest - before}}});
+    }
+  }
+
+  const std::vector<Weight>& goneAlong(int state, int there) {
+    std::vector<Weight>& cost = gone[{state, there}];
+    if (cost.empty())
+      cost = along(steps, steps.partAt(spot.station), state, there);
+    return cost;
   }
 
   void take(const NextBolt& bolt) {
@@ -130,15 +147,15 @@ private:
 
   void match(Live live) {
     const SillSteps& here = steps.sills[sill];
-    const Spot at = {spot.station, spot.option, live.stance};
-    const Weight effect = weightOf(steps.effectAt(sill, spot.station, spot.option, live.stance));
+    const Spot at = {spot.station, spot.option, live.state};
+    const Weight effect = weightOf(steps.effectAt(sill, spot.station, spot.option, live.state));
     const int count = sweep.capped(sill, live.count + 1);
     for (; !isNever(live.rest); live.rest = live.rest - here.removal[live.used], ++live.used) {
-      keep(at, {count, live.used, live.stance, live.rest - effect - weightOf(0, 1, 0, 0, 0)});
+      keep(at, {count, live.used, live.state, live.rest - effect - weightOf(0, 1, 0, 0, 0)});
       if (live.used == here.references)
         return;
       if (const Weight matching = steps.matching(sill, live.used, spot.station, spot.option); !isNever(matching))
-        keep(at, {count, live.used + 1, live.stance, live.rest - effect - matching});
+        keep(at, {count, live.used + 1, live.state, live.rest - effect - matching});
       if (isNever(here.removal[live.used]))
         return;
     }
@@ -156,106 +173,17 @@ private:
   Spot spot;
   std::vector<Live> lives;
   NextBolt next;
+  std::map<std::pair<int, int>, std::vector<Weight>> gone; // from the bolt here, by state here and part there
 };
-
-// Matches the bolts of one sill piece with its reference: cheapest, then each bolt in order the lowest it can.
-class Matching {
-public:
-  Matching(const Steps& givenSteps, int givenSill, std::vector<PlacedBolt*> givenBolts)
-      : steps(givenSteps), which(givenSill), bolts(std::move(givenBolts)), sill(steps.sills[which]),
-        least((bolts.size() + 1) * (sill.references + 1), kNever) {
-    for (std::size_t bolt = bolts.size() + 1; bolt-- > 0;)
-      for (int used = sill.references; used >= 0; --used)
-        at(bolt, used) = leastFrom(bolt, used);
-  }
-
-  void settle() {
-    int used = 0;
-    for (std::size_t bolt = 0; bolt < bolts.size(); ++bolt)
-      used = settleOne(bolt, used);
-  }
-
-private:
-  Weight& at(std::size_t bolt, int used) { return least[bolt * (sill.references + 1) + used]; }
-
-  static Weight plus(const Weight& a, const Weight& b) { return isNever(a) || isNever(b) ? kNever : a + b; }
-
-  Weight leastFrom(std::size_t bolt, int used) {
-    if (bolt == bolts.size())
-      return sill.removalsFrom[used];
-    Weight best = plus(weightOf(0, 1, 0, 0, 0), at(bolt + 1, used));
-    if (used < sill.references) {
-      best = std::min(best, plus(matching(bolt, used), at(bolt + 1, used + 1)));
-      best = std::min(best, plus(sill.removal[used], at(bolt, used + 1)));
-    }
-    return best;
-  }
-
-  Weight matching(std::size_t bolt, int reference) const {
-    return steps.matching(which, reference, bolts[bolt]->station, bolts[bolt]->option);
-  }
-
-  int settleOne(std::size_t bolt, int used) {
-    const Weight whole = at(bolt, used);
-    Weight removals;
-    for (int reference = used; reference < sill.references && !isNever(removals); ++reference) {
-      if (plus(plus(removals, matching(bolt, reference)), at(bolt + 1, reference + 1)) == whole) {
-        bolts[bolt]->reference = reference;
-        return reference + 1;
-      }
-      removals = plus(removals, sill.removal[reference]);
-    }
-    return used;
-  }
-
-  const Steps& steps;
-  int which;
-  std::vector<PlacedBolt*> bolts;
-  const SillSteps& sill;
-  std::vector<Weight> least; // by bolt, references used
-};
-
-void matchReferences(const Steps& steps, Layout& layout) {
-  for (int which = 0; which < static_cast<int>(steps.sills.size()); ++which) {
-    std::vector<PlacedBolt*> bolts;
-    for (PlacedBolt& bolt : layout.bolts)
-      if (bolt.sillPiece == which)
-        bolts.push_back(&bolt);
-    Matching(steps, which, bolts).settle();
-    for (int reference = 0; reference < steps.sills[which].references; ++reference)
-      if (std::none_of(bolts.begin(), bolts.end(),
-                       [&](const PlacedBolt* bolt) { return bolt->reference == reference; }))
-        layout.removed.push_back({which, reference});
-  }
-}
-
-// With the bolts known, every group takes its cheapest stance, of these the leftmost.
-void settleGroups(const Steps& steps, Layout& layout) {
-  for (const Group& group : steps.anchors.groups) {
-    const auto costWithBolts = [&](const Stance& stance) {
-      Weight cost = stance.cost;
-      for (const PlacedBolt& bolt : layout.bolts)
-        if (stance.effects.holds(bolt.station) && !isNever(cost))
-          cost = cost + weightOf(stance.effects.at(bolt.station, bolt.option));
-      return std::make_tuple(cost, stance.stations);
-    };
-    const Stance& best =
-        *std::min_element(group.stances.begin(), group.stances.end(),
-                          [&](const Stance& a, const Stance& b) { return costWithBolts(a) < costWithBolts(b); });
-    for (std::size_t index = 0; index < group.pieces.size(); ++index)
-      layout.anchored[group.pieces[index]] = best.stations[index];
-  }
-}
 
 } // namespace
 
 Layout leftmostOf(const Sweep& sweep) {
   Layout layout;
-  layout.anchored = sweep.steps.anchors.stations;
   layout.cost = costOf(sweep.best);
   layout.bolts = Walk(sweep).bolts();
   matchReferences(sweep.steps, layout);
-  settleGroups(sweep.steps, layout);
+  settleAnchors(sweep.steps, layout);
   return layout;
 }
 

@@ -28,6 +28,11 @@ inline bool isNever(const Weight& weight) {
   return weight.upper >= kNever.upper / 2;
 }
 
+// A sum of many, any of which may be never.
+inline Weight plus(const Weight& a, const Weight& b) {
+  return isNever(a) || isNever(b) ? kNever : a + b;
+}
+
 inline constexpr Weight weightOf(int ask, int pieces, int setMoved, int watch, std::int64_t movement) {
   return {(std::int64_t{ask} << 40) + (std::int64_t{pieces} << 20) + setMoved, (std::int64_t{watch} << 40) + movement};
 }

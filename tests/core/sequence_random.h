@@ -79,7 +79,47 @@ public:
     return problem;
   }
 
+  // Bolts, and anchored pieces that reach only the bolts near them, each with a say in where the next one stands.
+  Problem linked(int sillPieces, int anchored) {
+    Problem problem = bolts(sillPieces);
+    span = {problem.sillPieces.front().stretch.from, problem.sillPieces.back().stretch.to};
+    const Mark room = std::max(3, (span.to - span.from) / anchored);
+    for (int index = 0; index < anchored; ++index) {
+      const Mark from = span.from + index * room + between(0, 1);
+      Anchored piece{.own = {from, from + between(0, 2)}, .ownNeed = need()};
+      piece.outermost = {piece.own.from - between(0, 1), piece.own.to + between(0, 1)};
+      if (chance(80))
+        piece.reference = piece.own.from + between(-1, 2);
+      piece.set = piece.reference && chance(40);
+      problem.anchored.push_back(piece);
+      Beside beside{.anchored = index};
+      for (int option = 0; option < problem.depthOptions; ++option) {
+        beside.options.emplace_back();
+        if (chance(70))
+          beside.options.back().blocked.push_back({-1, 1, need()});
+        if (chance(50))
+          beside.options.back().tolls.push_back({0, between(0, 1), chance(50) ? Kind::Ask : Kind::Watch, true, 0});
+      }
+      problem.besides.push_back(beside);
+      if (index > 0 && chance(90))
+        problem.distances.push_back(lever(index - 1 - (chance(8) && index > 1 ? 1 : 0), index, room));
+    }
+    return problem;
+  }
+
 private:
+  Distance lever(int left, int right, Mark about) {
+    Distance lever{.left = left, .right = right, .allowed = {{-kFar, kFar}}, .need = need()};
+    if (chance(30))
+      lever.allowed = {{about + between(-2, 0), chance(50) ? kFar : about + between(0, 2)}};
+    for (const Kind kind : {Kind::Ask, Kind::Watch})
+      if (chance(70))
+        lever.tolls.push_back({-kFar, about + between(-2, 2), kind, false, 0});
+    if (chance(30))
+      std::swap(lever.left, lever.right);
+    return lever;
+  }
+
   Need need() { return chance(12) && nextNeed > 1 ? between(1, nextNeed - 1) : nextNeed++; }
 
   Toll toll(Mark least, Mark most) {

@@ -137,6 +137,17 @@ TEST(Sequence, TwoSillPiecesAndTwoPiecesAsTried) {
   expectAll(1000, 100000, 2, 2);
 }
 
+TEST(Sequence, PiecesThatSeeEachOtherPastBoltsAsTried) {
+  Counts counts;
+  for (unsigned seed = 600000; seed < 602500 && !testing::Test::HasFailure(); ++seed) {
+    SCOPED_TRACE("seed " + std::to_string(seed));
+    RandomProblem random(seed);
+    expectAsTried(random.linked(1 + seed % 2, 2 + seed % 3), counts);
+  }
+  EXPECT_GT(counts.laid, 500);
+  EXPECT_GT(counts.conflicts, 100);
+}
+
 TEST(Sequence, BoltsOnManyMarksAsTried) {
   Counts counts;
   for (unsigned seed = 300000; seed < 300400 && !testing::Test::HasFailure(); ++seed) {
