@@ -19,10 +19,13 @@ constexpr const char* wall = "Wall: ";
 constexpr const char* toBeSet = "To be set: ";
 constexpr const char* collide = "With openings, framing and steel where they are now, these cannot all hold together; "
                                 "without any one of them they can:";
+constexpr const char* collideAlone = "With openings, framing and steel where they are now, this cannot hold:";
 constexpr const char* shortBy = "Short by ";
 constexpr const char* shortByEnd = " at the least.";
 constexpr const char* notShort = "No one of them gives by an amount; one of them has to go.";
+constexpr const char* notShortAlone = "It gives by no amount: there is a layout only without it.";
 constexpr const char* givingHead = "What each one alone would have to give, all else kept, the smallest first:";
+constexpr const char* givingHeadAlone = "What it would have to give, all else kept:";
 constexpr const char* notByAmountOne = " gives by no amount: there is a layout only without it.";
 constexpr const char* notByAmountMany = " give by no amount: there is a layout only without one of them.";
 constexpr const char* asked = "Which of these may give, and by how much?";
@@ -46,12 +49,25 @@ std::string columnBehind(const WallLine& line, Id id) {
 }
 
 // ", for mark HD1 at the left end of panel P1"
+std::string calledFor(const WallLayout& layout, const PanelEnd& end) {
+  return ", " + (end.mark ? "for mark " + end.mark->mark + " " : std::string()) + "at the " +
+         (end.side == Side::Left ? "left" : "right") + " end of " + namedPiece(*layout.wall, end.panel->id);
+}
+
 std::string calledFor(const WallLayout& layout, Id holdDown) {
+  for (const PanelEnd& end : panelEnds(layout))
+    if ((end.strap && end.strap->id == holdDown) || (end.rod && end.rod->id == holdDown))
+      return calledFor(layout, end);
+  return {};
+}
+
+// The strap that a panel end lacks, on the column that it would hang on; empty where none is lacking there.
+std::string strapToAdd(const WallLayout& layout, Id column) {
   for (const PanelEnd& end : panelEnds(layout)) {
-    const bool strap = end.strap && end.strap->id == holdDown, rod = end.rod && end.rod->id == holdDown;
-    if (strap || rod)
-      return ", " + (end.mark ? "for mark " + end.mark->mark + " " : std::string()) + "at the " +
-             (end.side == Side::Left ? "left" : "right") + " end of " + namedPiece(*layout.wall, end.panel->id);
+    const StrapType* type = end.mark ? findStrapType(*layout.types, end.mark->strapType) : nullptr;
+    if (type && !end.strap && end.column && end.column->id == column)
+      return "a strap (" + type->name + "), to be added on " + columnBehind(*layout.wall, column) +
+             calledFor(layout, end);
   }
   return {};
 }
@@ -90,7 +106,8 @@ std::string pieceToSet(const WallLayout& layout, const Requirement& requirement,
     return rodToSet(layout, *rod);
   if (told.kind(0) == PieceKind::Sill)
     return boltsToSet(layout, requirement, style);
-  return told.kind(0) ? told.placed(0) : std::string();
+  const std::string added = told.kind(0) == PieceKind::Column ? strapToAdd(layout, told.id(0)) : std::string();
+  return !added.empty() ? added : told.kind(0) ? told.placed(0) : std::string();
 }
 
 // A column that a strap or rod is told with is not told again.
@@ -108,7 +125,7 @@ std::string whatIsToBeSet(const WallLayout& layout, const std::vector<Requiremen
       if (!words.empty() && !told)
         pieces.push_back(words);
     }
-  return joined(pieces, "; ") + ".";
+  return pieces.empty() ? std::string() : joined(pieces, "; ") + ".";
 }
 
 // ---- what it would take -----------------------------------------------------------------------------------------
@@ -130,12 +147,13 @@ void addGiving(Question& question, const WallLayout& layout, const std::vector<R
   std::stable_sort(given.begin(), given.end(), [&](int a, int b) { return *at(a).by < *at(b).by; });
   for (const int number : given)
     question.giving.push_back({number, givingWords(layout, at(number), style)});
+  const bool alone = requirements.size() == 1;
   if (given.empty()) {
-    question.shortBy = notShort;
+    question.shortBy = alone ? notShortAlone : notShort;
     return;
   }
   question.shortBy = shortBy + printMeasure(*at(given.front()).by, style) + shortByEnd;
-  question.givingHead = givingHead;
+  question.givingHead = alone ? givingHeadAlone : givingHead;
   if (!kept.empty())
     question.notByAmount = numbers(kept) + (kept.size() == 1 ? notByAmountOne : notByAmountMany);
 }
@@ -154,8 +172,8 @@ Question questionOf(const Job& of, const WallLayout& layout, const ResolvedLimit
   if (!of.title.planSet.empty())
     question.about.push_back(plans + of.title.planSet);
   question.about.push_back(wall + withComma(layout.wall->mark, layout.wall->title));
-  question.toBeSet = toBeSet + whatIsToBeSet(layout, conflict.requirements, of.units);
-  question.collide = collide;
+  question.toBeSet = whatIsToBeSet(layout, conflict.requirements, of.units);
+  question.collide = conflict.requirements.size() == 1 ? collideAlone : collide;
   for (const Requirement& requirement : conflict.requirements)
     question.requirements.push_back(requirementWords(layout, limits, requirement, of.units));
   addGiving(question, layout, conflict.requirements, of.units);
@@ -182,7 +200,7 @@ std::vector<std::string> conflictLines(const Question& question) {
 std::vector<std::string> linesOf(const Question& question) {
   std::vector<std::string> lines{question.title};
   lines.insert(lines.end(), question.about.begin(), question.about.end());
-  lines.insert(lines.end(), {"", question.toBeSet, ""});
+  lines.insert(lines.end(), {"", toBeSet + question.toBeSet, ""});
   const std::vector<std::string> conflict = conflictLines(question);
   lines.insert(lines.end(), conflict.begin(), conflict.end());
   lines.insert(lines.end(), {"", question.asked, question.untilAnswered, "", question.caution});

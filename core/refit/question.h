@@ -17,7 +17,7 @@ struct QuestionGiving {
 struct Question {
   std::string title;
   std::vector<std::string> about;        // job, plans, wall: a line each
-  std::string toBeSet;                   // paragraph
+  std::string toBeSet;                   // a sentence without a verb
   std::string collide;                   // what heads the requirements
   std::vector<std::string> requirements; // numbered from 1
   std::string shortBy;

@@ -186,6 +186,9 @@ NoLayout noLayoutOf(const WallLayout& layout, const WallProblem& asked, const se
     Requirement requirement = asked.needs[static_cast<std::size_t>(relaxation.need)];
     if (relaxation.by)
       requirement.by = inchesOf(*relaxation.by);
+    for (Id& piece : requirement.pieces)
+      if (const Strap* strap = findIn(asked.wall.straps, piece); strap && !findIn(layout.wall->straps, piece))
+        piece = strap->column;
     none.requirements.push_back(std::move(requirement));
   }
   return none;

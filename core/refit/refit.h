@@ -66,7 +66,9 @@ struct Requirement {
   };
   Kind kind = Kind::Rule;
   RuleId rule = RuleId::StrapEdge;
-  std::vector<Id> pieces; // first the one it is asked of (of bolts: their sill), then what it is asked against
+  // First the one it is asked of (of bolts: their sill; none where it is asked of all of them), then what it is asked
+  // against. A strap that a panel end lacks is named by the column it would hang on.
+  std::vector<Id> pieces;
   std::optional<int> sillPiece = {}; // of bolts: which piece of that sill, from the left, 0 the first
   std::optional<Interval> at = {};   // what stands in the way, where that is no piece: a stud, an end
   // The least amount, in tape marks' length, by which this alone must give that there is a layout; none: no amount is

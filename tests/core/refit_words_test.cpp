@@ -321,6 +321,43 @@ TEST(Question, asTextIsWhatThePartsSay) {
   EXPECT_EQ(lines.back(), question.caution);
 }
 
+TEST(Question, ofOneRequirementAlone) {
+  const Wall front(support::boatShedFront(), 0);
+  NoLayout conflict{front.line().id, {{Kind::Rule, R::BoltCount, {front.line().sills[0].id}, 0}}};
+  const Question kept = questionOf(front.job, front.layout, front.limits, conflict);
+  EXPECT_TRUE(kept.collide.ends_with("this cannot hold:")) << kept.collide;
+  EXPECT_EQ(kept.shortBy, "It gives by no amount: there is a layout only without it.");
+  EXPECT_EQ(kept.notByAmount, "");
+  conflict.requirements[0] = {Kind::Rule, R::BoltEndFar, {front.line().sills[0].id}, 0, {}, 0.5};
+  const Question giving = questionOf(front.job, front.layout, front.limits, conflict);
+  EXPECT_EQ(giving.givingHead, "What it would have to give, all else kept:");
+  EXPECT_EQ(giving.shortBy, "Short by 1/2\" at the least.");
+}
+
+// A strap that a panel end lacks is not on the wall yet: it is told by its column.
+TEST(Question, ofAStrapThatIsToBeAdded) {
+  Job job = support::boatShedFrontNoRoom();
+  WallLine line = job.walls[0];
+  line.straps.erase(line.straps.begin());
+  job.walls.replace(line);
+  const Wall front(job, 0);
+  const auto answer = refit(front.layout, front.limits);
+  ASSERT_TRUE(answer);
+  const NoLayout& conflict = std::get<NoLayout>(*answer);
+  ASSERT_FALSE(conflict.requirements.empty());
+  for (const Requirement& requirement : conflict.requirements)
+    for (const Id piece : requirement.pieces)
+      EXPECT_TRUE(!piece || findPiece(front.line(), piece)) << front.told(requirement);
+  const Question question = questionOf(job, front.layout, front.limits, conflict);
+  EXPECT_EQ(question.toBeSet, "a strap (Strap 2 1/2 x 36), to be added on column C1 (6x6), for mark HD1 at the "
+                              "left end of panel P1.");
+  std::string text;
+  for (const std::string& words : linesOf(question))
+    text += words + "\n";
+  EXPECT_NE(text.find("strap to be added on column C1 clear of bar V1"), std::string::npos) << text;
+  EXPECT_EQ(text.find('#'), std::string::npos) << text;
+}
+
 TEST(Question, whereNothingGivesByAnAmount) {
   const Wall front(support::boatShedFront(), 0);
   NoLayout conflict{front.line().id, {}};

@@ -1,0 +1,112 @@
+// A whole job laid out again: what each wall gives by itself, in the order of the walls.
+#include "core/refit/refit_job.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "core/rules/rule_book.h"
+#include "tests/support/sample_jobs.h"
+
+namespace sillwright {
+namespace {
+
+struct Walls {
+  Job job;
+  std::vector<WallLayout> layouts;
+  ResolvedLimits limits;
+
+  explicit Walls(Job of) : job(std::move(of)), limits(resolve(*job.limits)) {
+    for (std::size_t i = 0; i < job.walls.size(); ++i)
+      layouts.push_back(layOut(job, job.walls.pointer(i)));
+  }
+};
+
+const std::atomic<bool> goOn = false;
+
+void expectSame(const Result<Refit>& a, const Result<Refit>& b) {
+  ASSERT_EQ(a.ok(), b.ok());
+  if (a.ok())
+    EXPECT_TRUE(*a == *b);
+  else
+    EXPECT_EQ(a.problem(), b.problem());
+}
+
+TEST(RefitJob, everyWallGivesWhatItGivesByItself) {
+  for (const Job& job : {support::ridgeHouse(), support::boatShedFrontSteelMoved(), support::boatShedFrontNoRoom(),
+                         support::punchListPractice()}) {
+    const Walls walls(job);
+    for (int round = 0; round < 3; ++round) { // whatever the threads do
+      const std::vector<WallRefit> refits = refitJob(walls.layouts, walls.limits, {}, {}, goOn);
+      ASSERT_EQ(refits.size(), walls.layouts.size());
+      for (std::size_t i = 0; i < refits.size(); ++i) {
+        EXPECT_EQ(refits[i].wall, job.walls[i].id);
+        ASSERT_TRUE(refits[i].refit);
+        expectSame(*refits[i].refit, refit(walls.layouts[i], walls.limits));
+      }
+    }
+  }
+}
+
+TEST(RefitJob, wishesAreThoseOfTheirWall) {
+  const Walls walls(support::boatShedFrontSteelMoved());
+  const WallLine& front = walls.job.walls[0];
+  RefitWishes keep;
+  keep.staying = {front.straps[0].id}; // it is too near the corner where it is
+  const auto refits = refitJob(walls.layouts, walls.limits, {{front.id, keep}}, {}, goOn);
+  EXPECT_TRUE(std::holds_alternative<NoLayout>(**refits[0].refit));
+  for (std::size_t i = 1; i < refits.size(); ++i)
+    EXPECT_TRUE(std::holds_alternative<Proposal>(**refits[i].refit));
+}
+
+TEST(RefitJob, tellsHowFarItIs) {
+  const Walls walls(support::ridgeHouse());
+  std::vector<std::size_t> told;
+  refitJob(
+      walls.layouts, walls.limits, {},
+      [&](std::size_t done, std::size_t of) {
+        EXPECT_EQ(of, walls.layouts.size());
+        told.push_back(done);
+      },
+      goOn);
+  ASSERT_EQ(told.size(), walls.layouts.size());
+  EXPECT_TRUE(std::is_sorted(told.begin(), told.end()));
+}
+
+TEST(RefitJob, wallsNotBegunWhenCancelledHaveNothing) {
+  const Walls walls(support::ridgeHouse());
+  std::atomic<bool> cancelled = true;
+  for (const WallRefit& wall : refitJob(walls.layouts, walls.limits, {}, {}, cancelled)) {
+    EXPECT_TRUE(wall.wall);
+    EXPECT_FALSE(wall.refit);
+  }
+  cancelled = false;
+  std::size_t done = 0;
+  const auto refits = refitJob(
+      walls.layouts, walls.limits, {},
+      [&](std::size_t count, std::size_t) {
+        done = count;
+        cancelled = true;
+      },
+      cancelled);
+  EXPECT_LT(done, walls.layouts.size());
+  EXPECT_EQ(static_cast<std::size_t>(std::count_if(refits.begin(), refits.end(),
+                                                   [](const WallRefit& wall) { return wall.refit.has_value(); })),
+            done);
+}
+
+// Whatever keeps one wall from being laid out is said of that wall, and the others are done.
+TEST(RefitJob, aProblemIsOfItsOwnWall) {
+  Job job = support::boatShedFront();
+  WallLine front = job.walls[0];
+  front.sills.clear();
+  job.walls.replace(front);
+  const Walls walls(job);
+  const auto refits = refitJob(walls.layouts, walls.limits, {}, {}, goOn);
+  EXPECT_FALSE(refits[0].refit->ok());
+  for (std::size_t i = 1; i < refits.size(); ++i)
+    EXPECT_TRUE(refits[i].refit->ok());
+}
+
+} // namespace
+} // namespace sillwright
