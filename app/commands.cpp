@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "app/command_parts.h"
+#include "core/model/lookup.h"
 #include "core/store/json_tree.h"
 
 namespace sillwright {
@@ -27,7 +28,14 @@ std::string shortest(double value) {
   return text;
 }
 
+std::string markOrNumber(const WallLine& wall, Id id) {
+  const auto piece = findPiece(wall, id);
+  return piece && !markOf(*piece).empty() ? markOf(*piece) : "#" + std::to_string(id.value);
+}
+
 namespace {
+
+constexpr std::string_view usualStatus = "0 nothing to fix, 1 something to fix";
 
 struct CommandRow {
   std::string_view name;
@@ -35,12 +43,25 @@ struct CommandRow {
   std::string_view does;
   std::vector<OptionRow> options;
   int (*run)(const Call&, int&, char**);
+  std::string_view status = usualStatus;
 };
 
 const std::vector<CommandRow>& commands() {
   static const OptionRow asJson{"--json", "", "as JSON"};
   static const std::vector<CommandRow> table{
       {"check", "JOB…", "prints the findings of jobs, worst first", {asJson}, check},
+      {"refit",
+       "JOB -o OUT",
+       "lays the hardware out again with the least movement, or says which requirements collide",
+       {{"-o", "OUT", "the job file to write; only where something moves and every wall asked for has a layout"},
+        asJson,
+        {"--wall", "NAME", "only this wall; all walls when not given"},
+        {"--least", "", "moves nothing for a target's sake (WATCH)"},
+        {"--question", "FILE.txt", "writes what to ask the engineer, where a wall has no layout"},
+        {"--model", "FILE.lp",
+         "writes the problem that was solved for other solvers; of several walls FILE-A.lp, FILE-B.lp …"}},
+       refitOfJob,
+       "0 laid out or nothing to do, 1 a wall has no layout"},
       {"slots",
        "JOB",
        "prints where straps, bolts, rods, columns with leeway and planned bars may stand, and their slide room",
@@ -52,7 +73,7 @@ const std::vector<CommandRow>& commands() {
        {{"-o", "FILE", "the PDF file, or with --format svg the folder, to write"},
         {"--format", "pdf|svg", "pdf when not given"},
         {"--paper", "NAME", "letter, tabloid (when not given), arch-b, arch-c, arch-d, a4 or a3; landscape"},
-        {"--pages", "LIST", "of plan, elevations, sections, with commas; all when not given"},
+        {"--pages", "LIST", "of plan, elevations, sections, questions, with commas; all when not given"},
         {"--date", "YYYY-MM-DD", "the date on the sheet; today when not given"}},
        sheet},
       {"rules", "[JOB]", "prints the rule book; with a job, as it holds there", {asJson}, rules}};
@@ -74,7 +95,7 @@ std::string helpOf(const CommandRow& row) {
     left.resize(std::max<std::size_t>(left.size() + 2, 24), ' ');
     out += left + std::string(option.help) + "\n";
   }
-  return out + "Exit status: 0 nothing to fix, 1 something to fix, 2 the input or the call is wrong.\n";
+  return out + "Exit status: " + std::string(row.status) + ", 2 the input or the call is wrong.\n";
 }
 
 } // namespace

@@ -17,8 +17,10 @@ namespace sillwright {
 namespace {
 
 Result<std::vector<PageKind>> pageKinds(const std::string& list) {
-  static const std::map<std::string, PageKind, std::less<>> names{
-      {"plan", PageKind::Plan}, {"elevations", PageKind::Elevation}, {"sections", PageKind::Section}};
+  static const std::map<std::string, PageKind, std::less<>> names{{"plan", PageKind::Plan},
+                                                                  {"elevations", PageKind::Elevation},
+                                                                  {"sections", PageKind::Section},
+                                                                  {"questions", PageKind::Question}};
   std::vector<PageKind> kinds;
   std::size_t from = 0;
   while (from <= list.size()) {
@@ -26,7 +28,7 @@ Result<std::vector<PageKind>> pageKinds(const std::string& list) {
     const std::string name = list.substr(from, comma - from);
     const auto found = names.find(name);
     if (found == names.end())
-      return Problem{"--pages", "\"" + name + "\" is none of plan, elevations, sections"};
+      return Problem{"--pages", "\"" + name + "\" is none of plan, elevations, sections, questions"};
     kinds.push_back(found->second);
     from = comma + 1;
   }

@@ -23,29 +23,24 @@ std::vector<WallSlots> slotsOfWalls(const Job& job) {
   return walls;
 }
 
-std::string nameOf(const Job& job, const WallLine& wall, Id piece) {
-  const std::string mark = markOf(job, {wall.id, piece});
-  return mark.empty() ? "#" + std::to_string(piece.value) : mark;
-}
-
 // An object on one line; its fields are a promise to other programs.
-std::string pieceJson(const Job& job, const WallLine& wall, const PieceSlots& piece) {
+std::string pieceJson(const WallLine& wall, const PieceSlots& piece) {
   std::string slots;
   for (const Interval slot : piece.slots)
     slots += (slots.empty() ? "[" : ", [") + shortest(slot.from) + ", " + shortest(slot.to) + "]";
   const std::string room =
       piece.room ? "{\"left\": " + shortest(piece.room->left) + ", \"right\": " + shortest(piece.room->right) + "}"
                  : "null";
-  return "{\"wall\": " + jsonText(wall.mark) + ", \"piece\": " + jsonText(nameOf(job, wall, piece.piece)) +
+  return "{\"wall\": " + jsonText(wall.mark) + ", \"piece\": " + jsonText(markOrNumber(wall, piece.piece)) +
          ", \"kind\": " + jsonText(tradeName(piece.kind)) + ", \"at\": " + shortest(piece.at) + ", \"slots\": [" +
          slots + "], \"room\": " + room + "}";
 }
 
-void printJson(const std::string& path, const Job& job, const std::vector<WallSlots>& walls) {
+void printJson(const std::string& path, const std::vector<WallSlots>& walls) {
   std::string pieces;
   for (const WallSlots& wall : walls)
     for (const PieceSlots& piece : wall.pieces)
-      pieces += (pieces.empty() ? "\n  " : ",\n  ") + pieceJson(job, *wall.wall, piece);
+      pieces += (pieces.empty() ? "\n  " : ",\n  ") + pieceJson(*wall.wall, piece);
   std::cout << "{\"job\": " << jsonText(path) << ", \"pieces\": [" << pieces << (pieces.empty() ? "]}" : "\n]}")
             << '\n';
 }
@@ -56,7 +51,7 @@ void printWords(const Job& job, const std::vector<WallSlots>& walls) {
       continue;
     std::cout << "wall " << wall.wall->mark << '\n';
     for (const PieceSlots& piece : wall.pieces)
-      std::cout << "  " << nameOf(job, *wall.wall, piece.piece) << ", " << tradeName(piece.kind) << " at "
+      std::cout << "  " << markOrNumber(*wall.wall, piece.piece) << ", " << tradeName(piece.kind) << " at "
                 << printLength(piece.at, job.units) << "\n      room: " << roomWords(piece, job.units)
                 << "\n      slots: " << slotWords(piece, job.units) << '\n';
   }
@@ -72,7 +67,7 @@ int slotsOfJob(const Call& call, int&, char**) {
     return refuse(job.problem());
   const std::vector<WallSlots> walls = slotsOfWalls(*job);
   if (call.has("--json"))
-    printJson(call.words.front(), *job, walls);
+    printJson(call.words.front(), walls);
   else
     printWords(*job, walls);
   bool out = false; // a piece that stands in no slot

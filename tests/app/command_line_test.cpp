@@ -1,77 +1,12 @@
 // The commands as a user calls them: the real program, its output and its exit status.
-#include <gtest/gtest.h>
-#include <sys/wait.h>
-
-#include <array>
-#include <cstdio>
-#include <filesystem>
-#include <fstream>
-#include <sstream>
 #include <map>
-#include <string>
+#include <vector>
 
-#include <QJsonArray>
-#include <QJsonDocument>
-#include <QJsonObject>
+#include "tests/app/command_line.h"
 
 namespace {
 
-namespace fs = std::filesystem;
-
-struct Outcome {
-  int status = -1;
-  std::string out;
-  std::string err;
-};
-
-std::string readAll(const fs::path& path) {
-  std::ifstream in(path, std::ios::binary);
-  std::ostringstream text;
-  text << in.rdbuf();
-  return text.str();
-}
-
-class CommandLine : public ::testing::Test {
-protected:
-  void SetUp() override {
-    folder_ = fs::temp_directory_path() / ("sillwright-cli-" + std::to_string(::getpid()) + "-" +
-                                           ::testing::UnitTest::GetInstance()->current_test_info()->name());
-    fs::remove_all(folder_);
-    fs::create_directories(folder_);
-  }
-  void TearDown() override { fs::remove_all(folder_); }
-
-  // Without a display, as on a server.
-  Outcome run(const std::string& arguments) const {
-    const fs::path err = folder_ / "stderr";
-    const std::string command = "env -u DISPLAY -u WAYLAND_DISPLAY -u QT_QPA_PLATFORM " SILLWRIGHT_BINARY " " +
-                                arguments + " 2>" + err.string();
-    Outcome outcome;
-    FILE* pipe = ::popen(command.c_str(), "r");
-    std::array<char, 4096> buffer{};
-    while (const std::size_t n = std::fread(buffer.data(), 1, buffer.size(), pipe))
-      outcome.out.append(buffer.data(), n);
-    outcome.status = WEXITSTATUS(::pclose(pipe));
-    outcome.err = readAll(err);
-    return outcome;
-  }
-  static std::string sample(const std::string& name) {
-    return std::string(SILLWRIGHT_SOURCE_DIR) + "/samples/" + name + ".sillwright";
-  }
-  fs::path folder_;
-};
-
-QJsonDocument parsed(const std::string& text) {
-  QJsonParseError error;
-  const auto document = QJsonDocument::fromJson(QByteArray::fromStdString(text), &error);
-  EXPECT_EQ(error.error, QJsonParseError::NoError) << error.errorString().toStdString() << "\n" << text;
-  return document;
-}
-
-void expectOneLine(const std::string& err) {
-  EXPECT_FALSE(err.empty());
-  EXPECT_EQ(err.find('\n'), err.size() - 1) << err;
-}
+using namespace sillwright::testing_support;
 
 TEST_F(CommandLine, checkSaysNothingToFixOnTheSample) {
   const Outcome outcome = run("check " + sample("boat-shed-front"));
@@ -249,6 +184,10 @@ TEST_F(CommandLine, wrongCallsSayWhatAndWhereInOneLine) {
       {"sheet " + job + " -o x.pdf --pages plan,roof", "--pages: \"roof\" is none of"},
       {"sheet " + job + " -o x.pdf --format dots", "--format: \"dots\" is neither"},
       {"sheet " + job + " -o /nowhere/at/all.pdf", "/nowhere/at/all.pdf"},
+      {"refit -o out.sillwright", "refit: needs one job file"},
+      {"refit " + job, "-o: needs the job file to write"},
+      {"refit " + job + " -o out.sillwright --wall Q", "--wall: \"Q\" is no wall of this job; it has A, B, C, D"},
+      {"refit " + job + " -o out.sillwright --model /nowhere/at/all.lp", "/nowhere/at/all-A.lp"},
       {"rules now", "now: "},
       {"rules " + job + " now", "now: rules takes one job file, or none"},
       {"--frobnicate", "--frobnicate: there is no such command or option"},
@@ -284,7 +223,7 @@ TEST_F(CommandLine, aWrongJobNamesThePlace) {
 TEST_F(CommandLine, helpIsCompleteForEveryCommand) {
   const Outcome general = run("--help");
   EXPECT_EQ(general.status, 0);
-  for (const char* command : {"check", "sheet", "rules"}) {
+  for (const char* command : {"check", "refit", "slots", "sheet", "rules"}) {
     EXPECT_NE(general.out.find(command), std::string::npos);
     const Outcome one = run(std::string(command) + " --help");
     EXPECT_EQ(one.status, 0);
