@@ -86,7 +86,8 @@ TEST(Sheet, aDrawnFootMeasuresWhatTheScaleSays) {
 }
 
 TEST(Sheet, everyTextStaysOnItsPageOnEveryPaper) {
-  for (const Job& job : {support::boatShedFrontSteelMoved(), support::ridgeHouse(), support::punchListPractice()})
+  for (const Job& job : {support::boatShedFrontSteelMoved(), support::boatShedFrontNoRoom(), support::ridgeHouse(),
+                         support::punchListPractice()})
     for (const Paper& paper : papers()) {
       const auto pages = composeSheets(job, on(std::string(paper.key).c_str()));
       EXPECT_GE(pages.size(), 3u);
@@ -123,8 +124,8 @@ std::vector<Written> textsOf(const Page& page) {
 // Letters that touch by less than half a point read apart.
 TEST(Sheet, noTextLiesOverAnotherOnAnyPaper) {
   constexpr double slack = 0.5; // pt
-  for (const Job& job : {support::boatShedFront(), support::boatShedFrontSteelMoved(), support::ridgeHouse(),
-                         support::punchListPractice()})
+  for (const Job& job : {support::boatShedFront(), support::boatShedFrontSteelMoved(), support::boatShedFrontNoRoom(),
+                         support::ridgeHouse(), support::punchListPractice()})
     for (const Paper& paper : papers())
       for (const Page& page : composeSheets(job, on(std::string(paper.key).c_str()))) {
         const std::vector<Written> texts = textsOf(page);

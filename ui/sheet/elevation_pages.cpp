@@ -20,6 +20,7 @@ constexpr double intoOpening = 12;   // in of the opening drawn beside a pier
 constexpr double sideMargin = 64;    // pt: hook note and labels beside the drawing
 constexpr double dimensionRows = 92; // pt below the concrete
 constexpr double earthBelow = 6;     // in
+constexpr double largeEnough = 4.5;  // pt per inch: 3/4" = 1'-0", for what is drawn to be looked at closely
 constexpr double leastScale = 3.0;   // pt per inch: 1/2" = 1'-0", below which a wall is broken at match lines
 
 bool holdsHardware(const WallLayout& layout, Interval stretch) {
@@ -106,8 +107,8 @@ Draft withoutDrawing(const Draft& draft) {
   return like;
 }
 
-void drawWallDrawing(Draft& draft, const Job& job, const CheckedWall& wall, Interval part, const Bounds& area,
-                     const Scale& scale, NotesInput& notes) {
+ElevationInput partInput(const Job& job, const CheckedWall& wall, Interval part, const Bounds& area,
+                         const Scale& scale) {
   ElevationInput input;
   input.job = &job;
   input.wall = &wall;
@@ -118,6 +119,12 @@ void drawWallDrawing(Draft& draft, const Job& job, const CheckedWall& wall, Inte
   const bool whole = part.from <= 1e-6 && part.to >= wall.layout.length - 1e-6;
   if (!whole)
     input.stations = part;
+  return input;
+}
+
+void drawWallDrawing(Draft& draft, const Job& job, const CheckedWall& wall, Interval part, const Bounds& area,
+                     const Scale& scale, NotesInput& notes) {
+  const ElevationInput input = partInput(job, wall, part, area, scale);
   const ElevationDrawing drawn = drawElevation(input);
   draft.drawing.add(drawn.drawing);
   for (const PlacedLabel& label : drawn.labels)
@@ -284,6 +291,25 @@ std::vector<Stretch> stretchesOf(const WallLayout& layout) {
     for (std::size_t i = 0; i < stretches.size(); ++i)
       stretches[i].name = partName(i, stretches.size());
   return stretches;
+}
+
+double longestPart(const Bounds& area) {
+  return (area.x1 - area.x0 - 2 * sideMargin) / largeEnough;
+}
+
+Scale drawPart(Drawing& page, const Job& job, const CheckedWall& wall, Interval part, const Bounds& area) {
+  const double tall = heightAbove(wall.layout) - wall.layout.bottom + earthBelow;
+  const double byLength = (area.x1 - area.x0 - 2 * sideMargin) / part.length();
+  const auto scaleAbove = [&](double rows) {
+    return elevationScale(std::min((area.y1 - area.y0 - rows) / tall, byLength));
+  };
+  const bool rows = scaleAbove(dimensionRows).pointsPerInch >= std::min(largeEnough, scaleAbove(0).pointsPerInch);
+  const Scale scale = scaleAbove(rows ? dimensionRows : 0);
+  ElevationInput input = partInput(job, wall, part, area, scale);
+  input.labels = false;
+  input.runningDimensions = rows;
+  page.add(drawElevation(input).drawing);
+  return scale;
 }
 
 void addElevationPages(std::vector<Draft>& drafts, const Job& job, const CheckedWall& wall, const PageFrame& frame,

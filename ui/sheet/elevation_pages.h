@@ -21,6 +21,12 @@ std::vector<Stretch> stretchesOf(const WallLayout& layout);
 // No hardware, bars or panels and nothing found: such a wall has no elevation; the plan says so.
 bool nothingToSet(const CheckedWall& wall);
 
+// How long a part of a wall may be, to be drawn in an area at 3/4" = 1'-0" or larger.
+double longestPart(const Bounds& area);
+// A part of a wall, without labels, at the largest scale that fits into the area; which that is. Running dimensions
+// only where they leave it as large as that.
+Scale drawPart(Drawing& page, const Job& job, const CheckedWall& wall, Interval part, const Bounds& area);
+
 // On paper with no room for notes beside the drawing they are collected in `later`.
 void addElevationPages(std::vector<Draft>& drafts, const Job& job, const CheckedWall& wall, const PageFrame& frame,
                        std::vector<NotesInput>& later);

@@ -6,6 +6,7 @@
 
 #include "ui/sheet/elevation_pages.h"
 #include "ui/sheet/plan_pages.h"
+#include "ui/sheet/question_pages.h"
 #include "ui/sheet/section_pages.h"
 #include "ui/sheet/sheet_frame.h"
 
@@ -48,6 +49,8 @@ std::vector<Page> composeSheets(const Job& job, const SheetOptions& options) {
   sheet::addNotePages(drafts, notes, frame);
   if (wants(PageKind::Section))
     sheet::addSectionPages(drafts, job, walls, frame);
+  if (wants(PageKind::Question))
+    sheet::addQuestionPages(drafts, job, sheet::questionsOf(job, walls), frame);
   std::vector<Page> pages;
   const int count = static_cast<int>(drafts.size());
   for (int i = 0; i < count; ++i) {

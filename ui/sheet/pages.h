@@ -22,12 +22,13 @@ struct Paper {
 const std::vector<Paper>& papers();
 std::optional<Paper> paperByKey(std::string_view key);
 
-enum class PageKind { Plan, Elevation, Section };
+// Question: to the engineer, of walls that have no layout.
+enum class PageKind { Plan, Elevation, Section, Question };
 
 struct SheetOptions {
   Paper paper;      // landscape
   std::string date; // YYYY-MM-DD
-  std::vector<PageKind> kinds{PageKind::Plan, PageKind::Elevation, PageKind::Section};
+  std::vector<PageKind> kinds{PageKind::Plan, PageKind::Elevation, PageKind::Section, PageKind::Question};
 };
 
 struct Page {

@@ -2,36 +2,18 @@
 
 #include <algorithm>
 #include <array>
-#include <functional>
 
 #include "core/drawing/elevation.h"
 #include "core/drawing/hatch.h"
 #include "core/drawing/slide_sign.h"
 #include "core/rules/limit_words.h"
 #include "core/rules/wording.h"
+#include "ui/sheet/note_column.h"
 #include "ui/sheet/sheet_text.h"
 
 namespace sillwright::sheet {
 
 namespace {
-
-// A pen that walks down a column.
-struct Pen {
-  Drawing& page;
-  double x0 = 0;
-  double x1 = 0;
-  double y = 0;
-
-  void title(std::string_view english, std::string_view spanish) {
-    head(page, {x0, y + 10}, english, spanish, 11);
-    page.line({x0, y + 15}, {x1, y + 15}, Ink::Text, 1.2);
-    y += 28;
-  }
-  void text(std::string_view words, double indent = 0, double size = noteSize) {
-    y = paragraph(page, {x0 + indent, y}, words, plain(size), x1 - x0 - indent);
-  }
-  void gap(double by) { y += by; }
-};
 
 bool concerns(const NotesInput& input, const Finding& finding) {
   return overlap(finding.region.s, grown(input.stretch, 0.5)).length() >= 0;
@@ -187,22 +169,8 @@ void keyBlock(Pen& pen, const NotesInput&) {
 
 using Block = void (*)(Pen&, const NotesInput&);
 
-// One note; a line of a list carries the head of the list, which is written where it begins a column.
-struct Note {
-  std::function<void(Pen&)> draw;
-  std::function<void(Pen&)> head = {};
-  bool headAlways = false; // the first of its list
-  double after = 12;
-};
-
 void addNote(std::vector<Note>& notes, Block block, const NotesInput& input) {
   notes.push_back({[block, &input](Pen& pen) { block(pen, input); }});
-}
-
-void addList(std::vector<Note>& notes, const std::function<void(Pen&)>& head,
-             const std::vector<std::function<void(Pen&)>>& lines, double between) {
-  for (std::size_t i = 0; i < lines.size(); ++i)
-    notes.push_back({lines[i], head, i == 0, i + 1 < lines.size() ? between : 12});
 }
 
 void addFindings(std::vector<Note>& notes, const NotesInput& input) {
@@ -233,66 +201,18 @@ std::vector<Note> allNotes(const NotesInput& input) {
   return notes;
 }
 
-void write(Pen& pen, const Note& note, bool atTop) {
-  if (note.head && (atTop || note.headAlways))
-    note.head(pen);
-  note.draw(pen);
-}
-
-double heightOf(const Note& note, double width, bool atTop) {
-  Drawing scratch;
-  Pen pen{scratch, 0, width, 0};
-  write(pen, note, atTop);
-  return pen.y;
-}
-
-// Notes from `first` on while they fit; the first that did not. One that is taller than the column stands alone in it.
-std::size_t fill(Drawing& page, const std::vector<Note>& notes, const Bounds& column, std::size_t first) {
-  double y = column.y0;
-  for (std::size_t i = first; i < notes.size(); ++i) {
-    const bool atTop = y <= column.y0;
-    const double tall = heightOf(notes[i], column.x1 - column.x0, atTop);
-    if (tall <= 0)
-      continue;
-    if (y + tall > column.y1 && !atTop)
-      return i;
-    Pen pen{page, column.x0, column.x1, y};
-    write(pen, notes[i], atTop);
-    y = pen.y + notes[i].after;
-  }
-  return notes.size();
-}
-
-void addPages(std::vector<Draft>& drafts, const Draft& like, const std::vector<Note>& notes, const PageFrame& frame) {
-  for (std::size_t first = 0; first < notes.size();) {
-    Draft draft;
-    draft.title = like.title;
-    draft.subject = like.subject;
-    draft.note = like.note;
-    const Bounds content = drawHead(draft, frame, "what to put right, to read and to check");
-    constexpr double gutter = 24;
-    const double width = (content.x1 - content.x0 - gutter) / 2;
-    const std::size_t before = first;
-    first = fill(draft.drawing, notes, {content.x0, content.y0, content.x0 + width, content.y1}, first);
-    first = fill(draft.drawing, notes, {content.x1 - width, content.y0, content.x1, content.y1}, first);
-    if (first == before)
-      return;
-    drafts.push_back(std::move(draft));
-  }
-}
+constexpr const char* whatNotesAre = "what to put right, to read and to check";
 
 } // namespace
 
 std::size_t drawNotes(Drawing& page, const NotesInput& input, const Bounds& column) {
-  return fill(page, allNotes(input), column, 0);
+  return fillColumn(page, allNotes(input), column, 0);
 }
 
 void addRestOfNotes(std::vector<Draft>& drafts, Draft like, const NotesInput& input, std::size_t first,
                     const PageFrame& frame) {
-  std::vector<Note> notes = allNotes(input);
-  notes.erase(notes.begin(), notes.begin() + static_cast<std::ptrdiff_t>(first));
   like.title += ", NOTES";
-  addPages(drafts, like, notes, frame);
+  addColumnPages(drafts, like, whatNotesAre, allNotes(input), frame, first);
 }
 
 void addNotePages(std::vector<Draft>& drafts, const std::vector<NotesInput>& parts, const PageFrame& frame) {
@@ -317,7 +237,7 @@ void addNotePages(std::vector<Draft>& drafts, const std::vector<NotesInput>& par
   like.title = "NOTES";
   like.subject = "all walls";
   like.note = "notes and readings";
-  addPages(drafts, like, notes, frame);
+  addColumnPages(drafts, like, whatNotesAre, notes, frame);
 }
 
 } // namespace sillwright::sheet
