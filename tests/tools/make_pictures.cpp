@@ -175,13 +175,13 @@ void slotsOfPiece(const char* name, const Job& job, const char* mark, double inc
   open.bench.cancel();
 }
 
-// The elevation page of the front on Tabloid, at 110 dots an inch.
-void sheet(const char* name) {
+// The first page of a kind on Tabloid, at 110 dots an inch.
+void sheet(const char* name, const Job& job, PageKind kind) {
   SheetOptions options;
   options.paper = *paperByKey("tabloid");
   options.date = "2031-05-14";
-  options.kinds = {PageKind::Elevation};
-  const std::vector<Page> pages = composeSheets(support::boatShedFrontSteelMoved(), options);
+  options.kinds = {kind};
+  const std::vector<Page> pages = composeSheets(job, options);
   const Page& page = pages.front();
   const double scale = 110.0 / 72;
   QPixmap picture(static_cast<int>(page.width * scale), static_cast<int>(page.height * scale));
@@ -217,6 +217,7 @@ int main(int argc, char** argv) {
   drag("drag");
   slotsOfPiece("slots-strap", support::boatShedFront(), "S1", -1.75, 0.5);
   slotsOfPiece("slots-bolt", support::boatShedFront(), "B2", -3, 0.5);
-  sheet("sheet");
+  sheet("sheet", support::boatShedFrontSteelMoved(), PageKind::Elevation);
+  sheet("question", support::boatShedFrontNoRoom(), PageKind::Question);
   return 0;
 }
