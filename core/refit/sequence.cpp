@@ -7,9 +7,6 @@
 namespace sillwright::sequence {
 namespace {
 
-constexpr Weight kAnything = Bound{}.most;
-constexpr std::int64_t kAnyLower = std::int64_t{1} << 62;
-
 // The least cost of everything on one side of each bolt, with every bolt met by the easiest of what a group can do. It
 // does two things: it bounds the real sweep, which need only look at what costs no more than a guess, and it is the
 // first guess. Whatever is guessed, the answer is exact: a guess that was too low finds nothing, and the next one is
@@ -25,7 +22,7 @@ struct Floor {
     const Weight guesses[] = {weightOf(0, 2, 2, 0, 0), weightOf(0, 8, 8, 0, 0), kAnything};
     for (const Weight& guess : guesses) {
       most = guess;
-      sweep = sweepOf(problem, anchors, {.most = guess});
+      sweep = sweepOf(problem, anchors, {.most = guess, .anyOption = true});
       if (!isNever(sweep.best))
         return;
     }
@@ -37,7 +34,7 @@ struct Floor {
     if (most == kAnything)
       return;
     most = kAnything;
-    sweep = sweepOf(problem, anchors, {});
+    sweep = sweepOf(problem, anchors, {.anyOption = true});
   }
 };
 
@@ -45,8 +42,8 @@ Sweep bestSweep(const Problem& problem, Floor& floor) {
   const Weight least = floor.sweep.best;
   const Weight guesses[] = {least + weightOf(0, 0, 0, 0, 32),
                             least + weightOf(0, 0, 0, 2, 160),
-                            {least.upper, kAnyLower},
-                            {least.upper + 2, kAnyLower},
+                            withAnyLower(least),
+                            withAnyLower(least + weightOf(0, 0, 2, 0, 0)),
                             least + weightOf(0, 2, 4, 0, 0),
                             least + weightOf(1, 4, 8, 0, 0),
                             kAnything};

@@ -150,7 +150,7 @@ std::vector<Weight> along(const Steps& steps, int part, int state, int toPart) {
   return cost;
 }
 
-Steps stepsOf(const Problem& problem, Anchors anchors) {
+Steps stepsOf(const Problem& problem, Anchors anchors, bool anyOption) {
   Steps steps;
   steps.problem = &problem;
   steps.anchors = std::move(anchors);
@@ -158,7 +158,12 @@ Steps stepsOf(const Problem& problem, Anchors anchors) {
     return steps;
   for (const SillPiece& sill : problem.sillPieces)
     steps.sills.push_back(sillStepsOf(sill, problem.countWatch));
+  steps.columns = problem.depthOptions;
   steps.leastGap = leastGapsOf(problem);
+  if (anyOption) {
+    steps.columns = 1;
+    steps.leastGap = {*std::min_element(steps.leastGap.begin(), steps.leastGap.end())};
+  }
   steps.axis = {problem.sillPieces.front().stretch.from, problem.sillPieces.back().stretch.to};
   chartChains(steps);
   return steps;

@@ -38,14 +38,15 @@ struct Steps {
   Anchors anchors;
   Chains chains;
   std::vector<SillSteps> sills;
-  std::vector<Mark> leastGap;      // by option of the left bolt * depthOptions + option of the right one
+  int columns = 1;                 // depth options told apart
+  std::vector<Mark> leastGap;      // by option of the left bolt * columns + option of the right one
   Stretch axis;                    // from the first mark of the first sill piece to the last of the last
   std::vector<int> partOf;         // by mark of the axis: the part of a chain that it lies in, or -1
   std::vector<Weight> begunBy;     // by mark: least costs of the chains that begin there or before
   std::vector<Weight> endedBefore; // by mark: least costs of the chains that end before it
   Weight allChains;
 
-  Mark gap(int left, int right) const { return leastGap[left * problem->depthOptions + right]; }
+  Mark gap(int left, int right) const { return leastGap[left * columns + right]; }
   // Before the first mark there is no part.
   int partAt(Mark station) const { return station < axis.from ? -1 : partOf[station - axis.from]; }
   const Part& part(int index) const { return chains.parts[index]; }
@@ -79,7 +80,8 @@ inline Weight entering(const Steps& steps, int part, int state) {
 // From a state of a part to each state of it or of a part on its right in the same chain, without states 0.
 std::vector<Weight> along(const Steps& steps, int part, int state, int toPart);
 
-// `anchors` as sorted from the problem.
-Steps stepsOf(const Problem& problem, Anchors anchors);
+// `anchors` as sorted from the problem. `anyOption`: as if every bolt had the option that suits it best, the gaps to
+// both sides and what it costs there apart: the options are not told apart, and gaps are the smallest.
+Steps stepsOf(const Problem& problem, Anchors anchors, bool anyOption);
 
 } // namespace sillwright::sequence

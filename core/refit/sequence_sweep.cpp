@@ -8,33 +8,34 @@
 namespace sillwright::sequence {
 namespace {
 
-constexpr std::size_t kMostReserved = std::size_t{1} << 18;
+constexpr std::size_t kMostReserved = std::size_t{1} << 17;
 
 // The sweep over one sill piece; those to its right are done.
 class SillSweep {
 public:
   SillSweep(Sweep& givenSweep, Views& givenViews, int givenSill)
       : sweep(givenSweep), steps(sweep.steps), views(givenViews), which(givenSill), sill(steps.sills[which]),
-        table(sweep.tables[which]), options(steps.problem->depthOptions) {
+        table(sweep.tables[which]), columns(steps.columns), stride(sill.references + 2) {
     table.counts = sill.least + 1;
-    table.options = options;
+    table.options = columns;
     ways = waysOf(steps, sill);
-    waysFrom.resize(options);
+    waysFrom.resize(columns);
     for (std::size_t way = 0; way < ways.size(); ++way)
       for (const int option : ways[way].from)
         waysFrom[option].push_back(way);
-    passed.resize(ways.size() * table.counts * allUses());
+    passed.resize(ways.size());
+    for (LeastRows& queue : passed)
+      queue.clear(table.counts * stride);
+    nextPassed.assign(ways.size(), sill.stretch.to);
     const std::size_t marks = sill.stretch.to - sill.stretch.from + 1;
     table.base.assign(marks, SillTable::kNone);
-    const std::size_t whole = marks * options * table.counts * (allUses() + 1);
-    table.placing.reserve(std::min(whole, kMostReserved));
-    table.onward.reserve(std::min(whole, kMostReserved));
+    table.placing.reserve(std::min(marks * columns * table.counts * stride, kMostReserved));
+    table.onward.reserve(table.placing.capacity());
     table.states.assign(marks, 1);
     table.firstCount.assign(marks, 0);
     table.firstUse.assign(marks, 0);
     table.uses.assign(marks, 0);
-    nextPassed.assign(ways.size(), sill.stretch.to);
-    left.resize(static_cast<std::size_t>(options) * allUses());
+    left.resize(stride);
   }
 
   void run() {
@@ -48,8 +49,8 @@ private:
   void chartEntering() {
     if (sill.first.from > sill.first.to)
       return;
-    table.entering.assign(sill.entry(options, sill.first.from), kNever);
-    for (int option = 0; option < options; ++option) {
+    table.entering.assign(sill.entry(columns, sill.first.from), kNever);
+    for (int option = 0; option < columns; ++option) {
       Weight least = kNever;
       for (Mark station = sill.first.to; station >= sill.first.from; --station) {
         const int partThere = steps.partAt(station);
@@ -63,28 +64,38 @@ private:
     }
   }
 
-  int allUses() const { return sill.references + 1; }
   const Weight& endedBefore(Mark station) const { return steps.endedBefore[station - steps.axis.from]; }
-  bool mayStand(Mark station, int option) const { return steps.anchors.grounds[which].at(station, option) != kBlocked; }
 
-  // Fewest and most reference bolts used before a bolt there, as far as the bound lets it stand. Whether it does.
+  // Calls visit(option) for the options of the problem that make one column of the table.
+  template <typename Visit> void forEachOption(int column, Visit visit) const {
+    const int last = columns == 1 ? steps.problem->depthOptions : column + 1;
+    for (int option = column; option < last; ++option)
+      visit(option);
+  }
+
+  bool mayStand(Mark station) const {
+    const Row& ground = steps.anchors.grounds[which];
+    for (int option = 0; option < ground.options; ++option)
+      if (ground.at(station, option) != kBlocked)
+        return true;
+    return false;
+  }
+
+  // What the bolts left of one there cost, by references used by them, and fewest and most of these as far as the bound
+  // lets it stand. Whether it does.
   bool findLeft(Mark station) {
-    firstUse = allUses();
+    firstUse = stride;
     lastUse = -1;
-    if (sweep.bound.floor && !floorTable().holds(sill.stretch.to - station))
+    const Mark mark = sill.stretch.to - station; // seen from the other side
+    if (!mayStand(station) || (sweep.bound.floor && !floorTable().holds(mark)))
       return false;
     const Weight others = steps.anchors.standing + steps.allChains;
-    for (int option = 0; option < options; ++option) {
-      if (!mayStand(station, option))
+    for (int used = 0; used <= sill.references; ++used) {
+      left[used] = leftOf(mark, used);
+      if (isNever(left[used]) || sweep.bound.most < others + left[used])
         continue;
-      for (int used = 0; used < allUses(); ++used) {
-        Weight& here = left[option * allUses() + used];
-        here = leftOf(station, option, used);
-        if (isNever(here) || sweep.bound.most < others + here)
-          continue;
-        firstUse = std::min(firstUse, used);
-        lastUse = std::max(lastUse, used);
-      }
+      firstUse = std::min(firstUse, used);
+      lastUse = std::max(lastUse, used);
     }
     return firstUse <= lastUse;
   }
@@ -94,24 +105,22 @@ private:
     return tables[tables.size() - 1 - which];
   }
 
-  // Least cost of all bolts left of this one, where so many references are used by them.
-  Weight leftOf(Mark station, int option, int used) const {
+  Weight leftOf(Mark mark, int used) const {
     if (!sweep.bound.floor)
       return {};
     const SillTable& floor = floorTable();
-    const Mark mark = sill.stretch.to - station; // seen from the other side
     const int there = sill.references - used;
     Weight least = kNever;
-    if (!floor.holds(mark) || there < floor.firstUse[mark] || there >= floor.firstUse[mark] + floor.uses[mark])
+    if (there < floor.firstUse[mark] || there >= floor.firstUse[mark] + floor.uses[mark])
       return least;
     for (int count = floor.firstCount[mark]; count < floor.counts; ++count)
-      least = std::min(least, floor.onward[floor.index(mark, option, count, there, 0)]);
+      least = std::min(least, floor.onward[floor.index(mark, 0, count, there, 0)]);
     return least;
   }
 
   // Where an entry of the mark in work stands among the others of that mark.
   std::size_t here(int state, int option, int count, int used) const {
-    return ((static_cast<std::size_t>(state) * options + option) * table.counts + count) * width + used - firstUse;
+    return ((static_cast<std::size_t>(state) * columns + option) * table.counts + count) * width + used - firstUse;
   }
 
   void stand(Mark station) {
@@ -139,13 +148,10 @@ private:
     if (part < 0)
       return;
     chainEnd = steps.chains.chains[steps.part(part).chain].reach.to;
-    within.clear();
-    within.resize(passed.size() * statesHere);
+    within.resize(ways.size() * statesHere);
+    for (LeastRows& queue : within)
+      queue.clear(table.counts * stride);
     nextWithin.assign(ways.size(), std::min(chainEnd, sill.stretch.to));
-  }
-
-  std::size_t queue(std::size_t way, int count, int used) const {
-    return (way * table.counts + count) * allUses() + used;
   }
 
   // Bolts to the right of the chain here, or right of this mark where there is none.
@@ -153,16 +159,14 @@ private:
     for (std::size_t way = 0; way < ways.size(); ++way) {
       const Mark nearest = std::max(station + ways[way].nearest, part < 0 ? station : chainEnd + 1);
       for (Mark& next = nextPassed[way]; next >= nearest; --next)
-        if (const Mark mark = next - sill.stretch.from; table.holds(mark))
-          forEachUse(next, [&](int count, int used) {
-            Weight least = kNever;
-            for (int state = Steps::firstState(steps.partAt(next)); state < table.states[mark]; ++state)
-              for (const int option : ways[way].to)
-                least = std::min(least, table.placing[table.index(mark, option, count, used, state)] +
-                                            entering(steps, steps.partAt(next), state));
-            if (!isNever(least))
-              passed[queue(way, count, used)].add(next, least + endedBefore(next));
-          });
+        if (const Mark mark = next - sill.stretch.from; table.holds(mark)) {
+          const int partThere = steps.partAt(next);
+          beginRow(mark);
+          for (int state = Steps::firstState(partThere); state < table.states[mark]; ++state)
+            addToRow(mark, ways[way], &table.placing[table.base[mark] + state * table.rows(mark)],
+                     entering(steps, partThere, state) + endedBefore(next));
+          passed[way].add(next, rowFrom, rowFrom + row.size(), row.data());
+        }
     }
   }
 
@@ -172,23 +176,31 @@ private:
       for (Mark& next = nextWithin[way]; next >= station + ways[way].nearest; --next)
         if (const Mark mark = next - sill.stretch.from; table.holds(mark))
           for (int state = 0; state < views.states(which, mark); ++state)
-            if (const Weight* rows = views.placing(which, mark, state))
-              forEachUse(next, [&](int count, int used) {
-                Weight least = kNever;
-                for (const int option : ways[way].to)
-                  least = std::min(least, rows[table.row(mark, option, count, used)]);
-                if (!isNever(least))
-                  within[queue(way, count, used) * statesHere + state].add(next, least);
-              });
+            if (const Weight* placed = views.placing(which, mark, state)) {
+              beginRow(mark);
+              addToRow(mark, ways[way], placed, {});
+              within[way * statesHere + state].add(next, rowFrom, rowFrom + row.size(), row.data());
+            }
   }
 
-  // Counts and uses of the bolts left of one at `next`.
-  template <typename Visit> void forEachUse(Mark next, Visit visit) const {
-    const Mark mark = next - sill.stretch.from;
-    const int last = table.firstUse[mark] + table.uses[mark] - 2;
-    for (int count = table.firstCount[mark]; count < table.counts; ++count)
-      for (int used = table.firstUse[mark]; used <= last && next <= sill.farthestAfter[count]; ++used)
-        visit(count, used);
+  std::size_t column(int count, int used) const { return static_cast<std::size_t>(count) * stride + used; }
+
+  // A row has all that the bolts left of a bolt at that mark may be: by count and used.
+  void beginRow(Mark mark) {
+    rowFrom = column(table.firstCount[mark], table.firstUse[mark]);
+    const int lastUsed = table.firstUse[mark] + table.uses[mark] - 2;
+    row.assign(column(table.counts - 1, lastUsed) + 1 - rowFrom, kNever);
+  }
+
+  // The least of the options that the way leads to. `placed` begins with the first entry of one state.
+  void addToRow(Mark mark, const Way& way, const Weight* placed, const Weight& more) {
+    for (const int option : way.to)
+      for (int count = table.firstCount[mark]; count < table.counts; ++count) {
+        const Weight* from = placed + table.row(mark, option, count, table.firstUse[mark]);
+        Weight* to = &row[column(count, table.firstUse[mark]) - rowFrom];
+        for (int used = 0; used + 1 < table.uses[mark]; ++used)
+          to[used] = std::min(to[used], from[used] + more);
+      }
   }
 
   // Whether a bolt there can be the one that makes the count.
@@ -202,9 +214,10 @@ private:
   }
 
   template <typename Visit> void forEachCountAfter(Mark station, Visit visit) const {
+    const int last = std::min(lastUse + 1, mostAhead);
     for (int count = 0; count < table.counts; ++count)
       if (canCount(station, count))
-        for (int used = std::max(firstUse, fewestAhead); used <= std::min(lastUse + 1, mostAhead); ++used)
+        for (int used = std::max(firstUse, fewestAhead); used <= last; ++used)
           visit(count, used);
   }
 
@@ -215,13 +228,15 @@ private:
   // The least of going on beyond the chain here, the same for all states up to what leaving the chain costs.
   void lookPast(Mark station) {
     past.assign(ways.size() * table.counts * width, kNever);
-    for (std::size_t way = 0; way < ways.size(); ++way)
-      if (const Mark farthest = farthestBy(station, way); farthest > (part < 0 ? station : chainEnd))
-        forEachCountAfter(station, [&](int count, int used) {
-          const Weight least = passed[queue(way, count, used)].leastUpTo(farthest);
-          if (!isNever(least))
-            past[pastIndex(way, count, used)] = least + ways[way].cost;
-        });
+    for (std::size_t way = 0; way < ways.size(); ++way) {
+      const Mark farthest = farthestBy(station, way);
+      if (farthest <= (part < 0 ? station : chainEnd))
+        continue;
+      passed[way].limit(farthest);
+      forEachCountAfter(station, [&](int count, int used) {
+        past[pastIndex(way, count, used)] = passed[way].least(column(count, used)) + ways[way].cost;
+      });
+    }
   }
 
   // The states from those done up to so many.
@@ -233,47 +248,53 @@ private:
     placing.resize(here(states, 0, 0, firstUse), kNever);
     onward.resize(placing.size(), kNever);
     for (int state = from; state < states; ++state)
-      for (int option = 0; option < options; ++option) {
-        if (!mayStand(station, option))
-          continue;
-        const Effect effect = steps.effectAt(which, station, option, state);
-        if (effect == kBlocked)
-          continue;
-        const Spot spot{station, option, state};
-        for (const std::size_t way : waysFrom[option])
-          goOn(spot, way);
-        leaveSill(spot);
-        place(spot, weightOf(effect));
-      }
+      for (int option = 0; option < columns; ++option)
+        addState({station, option, state});
+  }
+
+  void addState(const Spot& spot) {
+    bool gone = false;
+    forEachOption(spot.option, [&](int option) {
+      const Effect effect = steps.effectAt(which, spot.station, option, spot.state);
+      if (effect == kBlocked)
+        return;
+      if (!gone)
+        goOn(spot);
+      gone = true;
+      place(spot, option, weightOf(effect));
+    });
   }
 
   // How many of the states of the part the bound leaves, going by what state 0 costs.
   int statesWorth(Mark station) const {
     const std::vector<Weight>& excess = steps.part(part).excess;
     const Weight others = steps.anchors.standing + endedBefore(station) + entering(steps, part, 0);
-    Weight spare{-1, 0};
-    for (int option = 0; option < options; ++option)
-      if (mayStand(station, option))
-        for (int used = firstUse; used <= lastUse; ++used)
-          for (int count = 0; count < table.counts; ++count)
-            if (const Weight& cost = placing[here(0, option, count, used)]; !isNever(cost))
-              spare = std::max(spare, sweep.bound.most - others - left[option * allUses() + used] - cost);
+    Weight spare{-1};
+    for (int option = 0; option < columns; ++option)
+      for (int used = firstUse; used <= lastUse; ++used)
+        for (int count = 0; count < table.counts; ++count)
+          if (const Weight& cost = placing[here(0, option, count, used)]; !isNever(cost))
+            spare = std::max(spare, sweep.bound.most - others - left[used] - cost);
     return static_cast<int>(std::upper_bound(excess.begin(), excess.end(), spare) - excess.begin());
   }
 
-  void goOn(const Spot& spot, std::size_t way) {
+  void goOn(const Spot& spot) {
     const Weight leave = leaving(steps, spot);
-    const Mark farthest = farthestBy(spot.station, way);
-    forEachCountAfter(spot.station, [&](int count, int used) {
-      Weight& then = onward[here(spot.state, spot.option, count, used)];
-      if (const Weight& beyond = past[pastIndex(way, count, used)]; !isNever(beyond))
-        then = std::min(then, beyond + leave);
+    for (const std::size_t way : waysFrom[spot.option]) {
+      forEachCountAfter(spot.station, [&](int count, int used) {
+        Weight& then = onward[here(spot.state, spot.option, count, used)];
+        then = std::min(then, past[pastIndex(way, count, used)] + leave);
+      });
       if (part < 0)
-        return;
-      const Weight near = within[queue(way, count, used) * statesHere + spot.state].leastUpTo(farthest);
-      if (!isNever(near))
-        then = std::min(then, near + ways[way].cost);
-    });
+        continue;
+      LeastRows& near = within[way * statesHere + spot.state];
+      near.limit(farthestBy(spot.station, way));
+      forEachCountAfter(spot.station, [&](int count, int used) {
+        Weight& then = onward[here(spot.state, spot.option, count, used)];
+        then = std::min(then, near.least(column(count, used)) + ways[way].cost);
+      });
+    }
+    leaveSill(spot);
   }
 
   void leaveSill(const Spot& spot) {
@@ -289,20 +310,20 @@ private:
       }
   }
 
-  void place(const Spot& spot, const Weight& effect) {
+  void place(const Spot& spot, int option, const Weight& effect) {
     const Weight whole = steps.anchors.standing + endedBefore(spot.station) + entering(steps, part, spot.state);
     for (int used = lastUse; used >= firstUse; --used) {
-      const Weight& before = left[spot.option * allUses() + used];
-      if (isNever(before))
+      if (isNever(left[used]))
         continue;
-      const Weight others = whole + before;
-      const Weight matching = used < sill.references ? steps.matching(which, used, spot.station, spot.option) : kNever;
+      const Weight others = whole + left[used];
+      const Weight matching = used < sill.references ? steps.matching(which, used, spot.station, option) : kNever;
       for (int count = 0; count < table.counts; ++count) {
         if (spot.station > sill.farthestAfter[count])
           continue;
         const Weight cost = placingOf(spot, effect, matching, count, used);
-        if (!isNever(cost) && !(sweep.bound.most < others + cost))
-          placing[here(spot.state, spot.option, count, used)] = cost;
+        Weight& placed = placing[here(spot.state, spot.option, count, used)];
+        if (cost < placed && !(sweep.bound.most < others + cost))
+          placed = cost;
       }
     }
   }
@@ -324,7 +345,7 @@ private:
     int firstCount = table.counts;
     int first = lastUse + 1;
     int last = -1;
-    for (int option = 0; option < options; ++option)
+    for (int option = 0; option < columns; ++option)
       for (int count = 0; count < table.counts; ++count)
         for (int used = firstUse; used <= lastUse; ++used)
           if (!isNever(placing[here(0, option, count, used)])) { // else no other state has any
@@ -342,7 +363,7 @@ private:
     table.firstUse[mark] = first;
     table.uses[mark] = last - first + 2;
     for (int state = 0; state < states; ++state)
-      for (int option = 0; option < options; ++option)
+      for (int option = 0; option < columns; ++option)
         for (int count = firstCount; count < table.counts; ++count) {
           const auto from = static_cast<std::ptrdiff_t>(here(state, option, count, first));
           const auto to = static_cast<std::ptrdiff_t>(here(state, option, count, last + 2));
@@ -357,24 +378,27 @@ private:
   int which;
   const SillSteps& sill;
   SillTable& table;
-  int options;
+  int columns; // depth options told apart
+  int stride;  // of counts in a row
   std::vector<Way> ways;
   std::vector<std::vector<std::size_t>> waysFrom; // by option of the left bolt
-  std::vector<SlidingLeast> passed;               // by way, count, used
+  std::vector<LeastRows> passed;                  // by way: by count and used
   std::vector<Mark> nextPassed;                   // by way
-  std::vector<SlidingLeast> within;               // by way, count, used, state
+  std::vector<LeastRows> within;                  // by way and state: by count and used
   std::vector<Mark> nextWithin;
   int fewestAhead = 1 << 20; // of the references used before any bolt farther right
   int mostAhead = -1;
   int part = -2; // in work; -2: none yet
   Mark chainEnd = 0;
   int statesHere = 1;
+  std::vector<Weight> row; // one being gathered
+  std::size_t rowFrom = 0;
   // Of the mark in work.
   int firstUse = 0;
   int lastUse = -1;
   int width = 0;
   int states = 0;
-  std::vector<Weight> left; // by option and used: leftOf
+  std::vector<Weight> left; // by used
   std::vector<Weight> past; // by way, count, used
   std::vector<Weight> placing;
   std::vector<Weight> onward;
@@ -384,7 +408,7 @@ private:
 
 Sweep sweepOf(const Problem& problem, Anchors anchors, const Bound& bound) {
   Sweep sweep;
-  sweep.steps = stepsOf(problem, std::move(anchors));
+  sweep.steps = stepsOf(problem, std::move(anchors), bound.anyOption);
   sweep.bound = bound;
   if (!sweep.steps.anchors.possible)
     return sweep;

@@ -53,8 +53,10 @@ struct Sweep;
 // What need not be looked at: layouts that cost more than `most`. `floor` knows the least cost of everything left of a
 // bolt with the groups eased, and so the least a layout with that bolt can cost.
 struct Bound {
-  Weight most = {kNever.upper - 1, 0};
-  const Sweep* floor = nullptr; // over the mirrored problem with its anchors eased, done with at least the same `most`
+  Weight most = kAnything;
+  bool anyOption = false; // see stepsOf. No layout becomes dearer; tables have only option 0
+  const Sweep* floor =
+      nullptr; // over the mirrored problem with its anchors eased and anyOption, with at least the same `most`
 };
 
 struct Sweep {

@@ -95,8 +95,8 @@ void Views::chartCrossing(int sill) {
     if (there.first.from > there.first.to)
       continue;
     std::vector<Weight>& least = crossing[which];
-    least.assign(there.entry(steps.problem->depthOptions, there.first.from) * states, kNever);
-    for (int option = 0; option < steps.problem->depthOptions; ++option)
+    least.assign(there.entry(steps.columns, there.first.from) * states, kNever);
+    for (int option = 0; option < steps.columns; ++option)
       for (Mark station = std::min(reach, there.first.to); station >= there.first.from; --station) {
         const Mark mark = station - there.stretch.from;
         const bool first = table.holds(mark) && table.firstCount[mark] == 0 && table.firstUse[mark] == 0;
@@ -126,7 +126,7 @@ Weight Views::beyond(int which, const Spot& left) const {
   const SillSteps& sill = steps.sills[which];
   const int part = steps.partAt(left.station);
   Weight best = kNever;
-  for (int option = 0; option < steps.problem->depthOptions; ++option) {
+  for (int option = 0; option < steps.columns; ++option) {
     Mark nearest = nearestFirst(steps, sill, left, option);
     if (part >= 0)
       nearest = std::max(nearest, steps.chains.chains[steps.part(part).chain].reach.to + 1);
@@ -142,7 +142,7 @@ Weight Views::within(int which, const Spot& left) const {
   Weight best = kNever;
   if (here < 0 || left.station < steps.axis.from || crossing[which].empty())
     return best;
-  for (int option = 0; option < steps.problem->depthOptions; ++option)
+  for (int option = 0; option < steps.columns; ++option)
     if (const Mark nearest = nearestFirst(steps, sill, left, option); nearest <= sill.first.to)
       best = std::min(best, crossing[which][sill.entry(option, nearest) * steps.statesIn(here) + left.state]);
   return best;

@@ -1,6 +1,8 @@
 // Inside the optimiser: windows of marks in which the next bolt may stand.
 #pragma once
 
+#include <algorithm>
+
 #include "core/refit/sequence_steps.h"
 
 namespace sillwright::sequence {
@@ -16,31 +18,36 @@ struct Way {
 
 std::vector<Way> waysOf(const Steps& steps, const SillSteps& sill);
 
-// Least value among the marks of a window whose ends only ever move left.
-class SlidingLeast {
+// Least values among the marks of a window whose ends only ever move left; whole rows of values at once. Two stacks:
+// what is new is only counted into one row, and turned over, once, when something old has to go.
+class LeastRows {
 public:
-  void clear() {
-    entries.clear();
-    head = 0;
-  }
-  void add(Mark station, const Weight& value) {
-    while (entries.size() > head && !(entries.back().value < value))
-      entries.pop_back();
-    entries.push_back({station, value});
-  }
-  Weight leastUpTo(Mark farthest) {
-    while (head < entries.size() && entries[head].station > farthest)
-      ++head;
-    return head < entries.size() ? entries[head].value : kNever;
+  void clear(std::size_t rowWidth);
+  // The values from..to of a row; the others are never. Stations come from right to left.
+  void add(Mark station, std::size_t from, std::size_t to, const Weight* values);
+  // From now on only what stands at or left of it.
+  void limit(Mark farthest);
+  Weight least(std::size_t index) const {
+    const Weight& fresh = newerLeast[index];
+    if (older.empty() || index < older.back().from || index >= older.back().to)
+      return fresh;
+    return std::min(fresh, olderValues[older.back().at + index - older.back().from]);
   }
 
 private:
   struct Entry {
     Mark station;
-    Weight value;
+    std::size_t from;
+    std::size_t to;
+    std::size_t at;
   };
-  std::vector<Entry> entries;
-  std::size_t head = 0;
+  void turnOver(Mark farthest);
+
+  std::vector<Entry> older; // the last one is the oldest; its values are the least of it and all before it here
+  std::vector<Weight> olderValues;
+  std::vector<Entry> newer; // the first one is the oldest
+  std::vector<Weight> newerValues;
+  std::vector<Weight> newerLeast; // of all of them, the whole row
 };
 
 } // namespace sillwright::sequence

@@ -1,5 +1,5 @@
-// The levels of preference as one value that adds and compares: two numbers with the levels in lanes wide enough that
-// none ever runs over (asks and watches below 2^22, pieces and set pieces below 2^20, movement below 2^40).
+// The levels of preference as one number that adds and compares, with each level in a lane wide enough that none ever
+// runs over (asks below 2^19, watches below 2^22, pieces and set pieces below 2^20, movement below 2^40).
 #pragma once
 
 #include <compare>
@@ -9,24 +9,27 @@
 
 namespace sillwright::sequence {
 
+__extension__ typedef __int128 Wide;
+
 struct Weight {
-  std::int64_t upper = 0; // asks, pieces, set pieces
-  std::int64_t lower = 0; // watches, movement
+  Wide value = 0;
   auto operator<=>(const Weight&) const = default;
 };
 
-inline Weight operator+(const Weight& a, const Weight& b) {
-  return {a.upper + b.upper, a.lower + b.lower};
+inline constexpr Weight operator+(const Weight& a, const Weight& b) {
+  return {a.value + b.value};
 }
-inline Weight operator-(const Weight& a, const Weight& b) {
-  return {a.upper - b.upper, a.lower - b.lower};
+inline constexpr Weight operator-(const Weight& a, const Weight& b) {
+  return {a.value - b.value};
 }
 
 // Not allowed at all. Sums of a few of them stay so and do not overflow.
-inline constexpr Weight kNever{std::int64_t{1} << 60, 0};
-inline bool isNever(const Weight& weight) {
-  return weight.upper >= kNever.upper / 2;
+inline constexpr Weight kNever{Wide{1} << 122};
+inline constexpr bool isNever(const Weight& weight) {
+  return weight.value >= kNever.value / 2;
 }
+// More than any layout costs.
+inline constexpr Weight kAnything{kNever.value / 2 - 1};
 
 // A sum of many, any of which may be never.
 inline Weight plus(const Weight& a, const Weight& b) {
@@ -34,17 +37,24 @@ inline Weight plus(const Weight& a, const Weight& b) {
 }
 
 inline constexpr Weight weightOf(int ask, int pieces, int setMoved, int watch, std::int64_t movement) {
-  return {(std::int64_t{ask} << 40) + (std::int64_t{pieces} << 20) + setMoved, (std::int64_t{watch} << 40) + movement};
+  return {(Wide{ask} << 102) + (Wide{pieces} << 82) + (Wide{setMoved} << 62) + (Wide{watch} << 40) + movement};
+}
+
+// Any watches and movement with the same asks, pieces and set pieces.
+inline constexpr Weight withAnyLower(const Weight& weight) {
+  return {((weight.value >> 62) << 62) + ((Wide{1} << 62) - 1)};
 }
 
 // Only of a whole layout, where no lane is negative.
 inline Cost costOf(const Weight& weight) {
-  const std::int64_t lane = (std::int64_t{1} << 20) - 1;
-  return {.ask = static_cast<int>(weight.upper >> 40),
-          .pieces = static_cast<int>((weight.upper >> 20) & lane),
-          .setMoved = static_cast<int>(weight.upper & lane),
-          .watch = static_cast<int>(weight.lower >> 40),
-          .movement = weight.lower & ((std::int64_t{1} << 40) - 1)};
+  const auto lane = [&](int from, int bits) {
+    return static_cast<std::int64_t>((weight.value >> from) & ((Wide{1} << bits) - 1));
+  };
+  return {.ask = static_cast<int>(lane(102, 20)),
+          .pieces = static_cast<int>(lane(82, 20)),
+          .setMoved = static_cast<int>(lane(62, 20)),
+          .watch = static_cast<int>(lane(40, 22)),
+          .movement = lane(0, 40)};
 }
 
 // Asks and watches paid at one place, or blocked; small, so that whole rows of them can be kept and compared.
