@@ -10,6 +10,14 @@ namespace {
 
 constexpr std::size_t kMostReserved = std::size_t{1} << 17;
 
+// These entries, for which room is made.
+void makeNever(std::vector<Weight>& weights, std::size_t from, std::size_t to) {
+  if (weights.size() < to)
+    weights.resize(to);
+  std::fill(weights.begin() + static_cast<std::ptrdiff_t>(from), weights.begin() + static_cast<std::ptrdiff_t>(to),
+            kNever);
+}
+
 // The sweep over one sill piece; those to its right are done.
 class SillSweep {
 public:
@@ -118,11 +126,6 @@ private:
     return least;
   }
 
-  // Where an entry of the mark in work stands among the others of that mark.
-  std::size_t here(int state, int option, int count, int used) const {
-    return ((static_cast<std::size_t>(state) * columns + option) * table.counts + count) * width + used - firstUse;
-  }
-
   void stand(Mark station) {
     enterPart(steps.partAt(station));
     gatherPassed(station);
@@ -130,12 +133,11 @@ private:
       gatherWithin(station);
     width = lastUse - firstUse + 2;
     lookPast(station);
+    lookBack(station);
     states = 0;
-    placing.clear();
-    onward.clear();
     addStates(station, 1);
     if (part >= 0)
-      addStates(station, statesWorth(station));
+      addStates(station, statesWorth());
     store(station - sill.stretch.from);
   }
 
@@ -165,7 +167,7 @@ private:
           for (int state = Steps::firstState(partThere); state < table.states[mark]; ++state)
             addToRow(mark, ways[way], &table.placing[table.base[mark] + state * table.rows(mark)],
                      entering(steps, partThere, state) + endedBefore(next));
-          passed[way].add(next, rowFrom, rowFrom + row.size(), row.data());
+          passed[way].add(next, rowFrom, rowTo, row.data());
         }
     }
   }
@@ -179,7 +181,7 @@ private:
             if (const Weight* placed = views.placing(which, mark, state)) {
               beginRow(mark);
               addToRow(mark, ways[way], placed, {});
-              within[way * statesHere + state].add(next, rowFrom, rowFrom + row.size(), row.data());
+              within[way * statesHere + state].add(next, rowFrom, rowTo, row.data());
             }
   }
 
@@ -189,7 +191,8 @@ private:
   void beginRow(Mark mark) {
     rowFrom = column(table.firstCount[mark], table.firstUse[mark]);
     const int lastUsed = table.firstUse[mark] + table.uses[mark] - 2;
-    row.assign(column(table.counts - 1, lastUsed) + 1 - rowFrom, kNever);
+    rowTo = column(table.counts - 1, lastUsed) + 1;
+    makeNever(row, 0, rowTo - rowFrom);
   }
 
   // The least of the options that the way leads to. `placed` begins with the first entry of one state.
@@ -213,30 +216,40 @@ private:
     return std::min(sill.farthestNext[station - sill.stretch.from], station + ways[way].farthest);
   }
 
-  template <typename Visit> void forEachCountAfter(Mark station, Visit visit) const {
-    const int last = std::min(lastUse + 1, mostAhead);
-    for (int count = 0; count < table.counts; ++count)
-      if (canCount(station, count))
-        for (int used = std::max(firstUse, fewestAhead); used <= last; ++used)
-          visit(count, used);
+  // Of the mark in work, by used from firstUse on: where the entries of one state, option and count begin.
+  std::size_t begin(int state, int option, int count) const {
+    return ((static_cast<std::size_t>(state) * columns + option) * table.counts + count) * width;
   }
-
-  std::size_t pastIndex(std::size_t way, int count, int used) const {
-    return (way * table.counts + count) * width + used - firstUse;
-  }
+  std::size_t beginPast(std::size_t way, int count) const { return (way * table.counts + count) * width; }
 
   // The least of going on beyond the chain here, the same for all states up to what leaving the chain costs.
   void lookPast(Mark station) {
-    past.assign(ways.size() * table.counts * width, kNever);
+    firstThen = std::max(firstUse, fewestAhead);
+    lastThen = std::min(lastUse + 1, mostAhead);
+    makeNever(past, 0, beginPast(ways.size(), 0));
     for (std::size_t way = 0; way < ways.size(); ++way) {
       const Mark farthest = farthestBy(station, way);
       if (farthest <= (part < 0 ? station : chainEnd))
         continue;
       passed[way].limit(farthest);
-      forEachCountAfter(station, [&](int count, int used) {
-        past[pastIndex(way, count, used)] = passed[way].least(column(count, used)) + ways[way].cost;
-      });
+      for (int count = 0; count < table.counts; ++count)
+        if (canCount(station, count) && firstThen <= lastThen)
+          passed[way].takeLeast(column(count, firstThen), column(count, lastThen) + 1, ways[way].cost,
+                                &past[beginPast(way, count) + firstThen - firstUse]);
     }
+  }
+
+  // What the bound leaves to a bolt here and all to its right, and what matching it costs, by used.
+  void lookBack(Mark station) {
+    limit.resize(width);
+    const Weight others = steps.anchors.standing + endedBefore(station);
+    for (int used = firstUse; used <= lastUse; ++used)
+      limit[used - firstUse] = sweep.bound.most - others - left[used];
+    matching.resize(static_cast<std::size_t>(width) * steps.problem->depthOptions);
+    for (int option = 0; option < steps.problem->depthOptions; ++option)
+      for (int used = firstUse; used <= lastUse; ++used)
+        matching[option * width + used - firstUse] =
+            used < sill.references ? steps.matching(which, used, station, option) : kNever;
   }
 
   // The states from those done up to so many.
@@ -245,8 +258,8 @@ private:
     if (upTo <= from)
       return;
     states = upTo;
-    placing.resize(here(states, 0, 0, firstUse), kNever);
-    onward.resize(placing.size(), kNever);
+    makeNever(placing, begin(from, 0, 0), begin(states, 0, 0));
+    makeNever(onward, begin(from, 0, 0), begin(states, 0, 0));
     for (int state = from; state < states; ++state)
       for (int option = 0; option < columns; ++option)
         addState({station, option, state});
@@ -266,35 +279,41 @@ private:
   }
 
   // How many of the states of the part the bound leaves, going by what state 0 costs.
-  int statesWorth(Mark station) const {
+  int statesWorth() const {
     const std::vector<Weight>& excess = steps.part(part).excess;
-    const Weight others = steps.anchors.standing + endedBefore(station) + entering(steps, part, 0);
     Weight spare{-1};
     for (int option = 0; option < columns; ++option)
-      for (int used = firstUse; used <= lastUse; ++used)
-        for (int count = 0; count < table.counts; ++count)
-          if (const Weight& cost = placing[here(0, option, count, used)]; !isNever(cost))
-            spare = std::max(spare, sweep.bound.most - others - left[used] - cost);
+      for (int count = 0; count < table.counts; ++count)
+        for (int used = 0; used + 1 < width; ++used)
+          if (const Weight& cost = placing[begin(0, option, count) + used]; !isNever(cost))
+            spare = std::max(spare, limit[used] - cost - entering(steps, part, 0));
     return static_cast<int>(std::upper_bound(excess.begin(), excess.end(), spare) - excess.begin());
   }
 
   void goOn(const Spot& spot) {
     const Weight leave = leaving(steps, spot);
+    for (const std::size_t way : waysFrom[spot.option])
+      for (int count = 0; count < table.counts; ++count)
+        if (canCount(spot.station, count)) {
+          const Weight* beyond = &past[beginPast(way, count)];
+          Weight* then = &onward[begin(spot.state, spot.option, count)];
+          for (int used = firstThen - firstUse; used <= lastThen - firstUse; ++used)
+            then[used] = std::min(then[used], beyond[used] + leave);
+        }
+    if (part >= 0)
+      goOnWithin(spot);
+    leaveSill(spot);
+  }
+
+  void goOnWithin(const Spot& spot) {
     for (const std::size_t way : waysFrom[spot.option]) {
-      forEachCountAfter(spot.station, [&](int count, int used) {
-        Weight& then = onward[here(spot.state, spot.option, count, used)];
-        then = std::min(then, past[pastIndex(way, count, used)] + leave);
-      });
-      if (part < 0)
-        continue;
       LeastRows& near = within[way * statesHere + spot.state];
       near.limit(farthestBy(spot.station, way));
-      forEachCountAfter(spot.station, [&](int count, int used) {
-        Weight& then = onward[here(spot.state, spot.option, count, used)];
-        then = std::min(then, near.least(column(count, used)) + ways[way].cost);
-      });
+      for (int count = 0; count < table.counts; ++count)
+        if (canCount(spot.station, count) && firstThen <= lastThen)
+          near.takeLeast(column(count, firstThen), column(count, lastThen) + 1, ways[way].cost,
+                         &onward[begin(spot.state, spot.option, count) + firstThen - firstUse]);
     }
-    leaveSill(spot);
   }
 
   void leaveSill(const Spot& spot) {
@@ -303,41 +322,33 @@ private:
     const Weight rest = views.toEnter(which + 1, spot);
     if (isNever(rest))
       return;
+    Weight* then = &onward[begin(spot.state, spot.option, sill.least)];
     for (int used = firstUse; used <= std::min(lastUse + 1, sill.references); ++used)
-      if (!isNever(sill.removalsFrom[used])) {
-        Weight& then = onward[here(spot.state, spot.option, sill.least, used)];
-        then = std::min(then, sill.removalsFrom[used] + rest);
-      }
-  }
-
-  void place(const Spot& spot, int option, const Weight& effect) {
-    const Weight whole = steps.anchors.standing + endedBefore(spot.station) + entering(steps, part, spot.state);
-    for (int used = lastUse; used >= firstUse; --used) {
-      if (isNever(left[used]))
-        continue;
-      const Weight others = whole + left[used];
-      const Weight matching = used < sill.references ? steps.matching(which, used, spot.station, option) : kNever;
-      for (int count = 0; count < table.counts; ++count) {
-        if (spot.station > sill.farthestAfter[count])
-          continue;
-        const Weight cost = placingOf(spot, effect, matching, count, used);
-        Weight& placed = placing[here(spot.state, spot.option, count, used)];
-        if (cost < placed && !(sweep.bound.most < others + cost))
-          placed = cost;
-      }
-    }
+      if (!isNever(sill.removalsFrom[used]))
+        then[used - firstUse] = std::min(then[used - firstUse], sill.removalsFrom[used] + rest);
   }
 
   // Added, or matched with the next reference, or that one removed.
-  Weight placingOf(const Spot& spot, const Weight& effect, const Weight& matching, int count, int used) const {
-    const std::size_t after = here(spot.state, spot.option, sweep.capped(which, count + 1), used);
-    Weight best = effect + weightOf(0, 1, 0, 0, 0) + onward[after];
-    if (used == sill.references)
-      return best;
-    best = std::min(best, effect + matching + onward[after + 1]);
-    if (used < lastUse)
-      best = std::min(best, sill.removal[used] + placing[here(spot.state, spot.option, count, used + 1)]);
-    return best;
+  void place(const Spot& spot, int option, const Weight& effect) {
+    const Weight added = effect + weightOf(0, 1, 0, 0, 0);
+    const Weight before = entering(steps, part, spot.state);
+    const Weight* match = &matching[static_cast<std::size_t>(option) * width];
+    for (int count = 0; count < table.counts; ++count) {
+      if (spot.station > sill.farthestAfter[count])
+        continue;
+      const Weight* then = &onward[begin(spot.state, spot.option, sweep.capped(which, count + 1))];
+      Weight* placed = &placing[begin(spot.state, spot.option, count)];
+      for (int used = lastUse - firstUse; used >= 0; --used) {
+        Weight best = added + then[used];
+        if (firstUse + used < sill.references) {
+          best = std::min(best, effect + match[used] + then[used + 1]);
+          if (firstUse + used < lastUse)
+            best = std::min(best, sill.removal[firstUse + used] + placed[used + 1]);
+        }
+        if (best < placed[used] && !(limit[used] < best + before))
+          placed[used] = best;
+      }
+    }
   }
 
   // Keeps what the bound has left of the mark in work.
@@ -348,7 +359,7 @@ private:
     for (int option = 0; option < columns; ++option)
       for (int count = 0; count < table.counts; ++count)
         for (int used = firstUse; used <= lastUse; ++used)
-          if (!isNever(placing[here(0, option, count, used)])) { // else no other state has any
+          if (!isNever(placing[begin(0, option, count) + used - firstUse])) { // else no other state has any
             firstCount = std::min(firstCount, count);
             first = std::min(first, used);
             last = std::max(last, used);
@@ -365,8 +376,8 @@ private:
     for (int state = 0; state < states; ++state)
       for (int option = 0; option < columns; ++option)
         for (int count = firstCount; count < table.counts; ++count) {
-          const auto from = static_cast<std::ptrdiff_t>(here(state, option, count, first));
-          const auto to = static_cast<std::ptrdiff_t>(here(state, option, count, last + 2));
+          const auto from = static_cast<std::ptrdiff_t>(begin(state, option, count) + first - firstUse);
+          const auto to = from + last + 2 - first;
           table.placing.insert(table.placing.end(), placing.begin() + from, placing.begin() + to);
           table.onward.insert(table.onward.end(), onward.begin() + from, onward.begin() + to);
         }
@@ -393,12 +404,17 @@ private:
   int statesHere = 1;
   std::vector<Weight> row; // one being gathered
   std::size_t rowFrom = 0;
+  std::size_t rowTo = 0;
   // Of the mark in work.
   int firstUse = 0;
   int lastUse = -1;
   int width = 0;
   int states = 0;
-  std::vector<Weight> left; // by used
+  int firstThen = 0; // the references that may be used after it
+  int lastThen = -1;
+  std::vector<Weight> left;     // by used, 0 the first
+  std::vector<Weight> limit;    // by used, firstUse the first, as all these
+  std::vector<Weight> matching; // by option of the problem, used
   std::vector<Weight> past; // by way, count, used
   std::vector<Weight> placing;
   std::vector<Weight> onward;

@@ -27,11 +27,16 @@ public:
   void add(Mark station, std::size_t from, std::size_t to, const Weight* values);
   // From now on only what stands at or left of it.
   void limit(Mark farthest);
-  Weight least(std::size_t index) const {
-    const Weight& fresh = newerLeast[index];
-    if (older.empty() || index < older.back().from || index >= older.back().to)
-      return fresh;
-    return std::min(fresh, olderValues[older.back().at + index - older.back().from]);
+  // Lowers the values at `to` to the least of a part of the row and `more`.
+  void takeLeast(std::size_t fromIndex, std::size_t toIndex, const Weight& more, Weight* to) const {
+    for (std::size_t index = fromIndex; index < toIndex; ++index)
+      to[index - fromIndex] = std::min(to[index - fromIndex], newerLeast[index] + more);
+    if (older.empty())
+      return;
+    const Entry& oldest = older.back();
+    const Weight* values = &olderValues[oldest.at];
+    for (std::size_t index = std::max(fromIndex, oldest.from); index < std::min(toIndex, oldest.to); ++index)
+      to[index - fromIndex] = std::min(to[index - fromIndex], values[index - oldest.from] + more);
   }
 
 private:
