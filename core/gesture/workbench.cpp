@@ -32,6 +32,11 @@ double endStation(const Job& job, PieceRef ref, Side end) {
 Workbench::Workbench(Job job) : session_(std::move(job)) {
   checker_.update(session_.job());
   session_.listen([this](const Notice& notice) { follow(notice); });
+  refitDesk_.listen([this] {
+    WorkNotice notice;
+    notice.refit = true;
+    tell(notice);
+  });
 }
 
 Workbench::~Workbench() = default;
@@ -65,6 +70,7 @@ void Workbench::follow(const Notice& notice) {
     work.checked = checker_.update(session_.job());
   work.gesture = work.gesture || inHand_.has_value();
   tell(work);
+  refitDesk_.follow();
 }
 
 bool Workbench::holding() {

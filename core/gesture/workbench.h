@@ -13,6 +13,7 @@
 #include "core/edit/session.h"
 #include "core/gesture/input.h"
 #include "core/gesture/placing.h"
+#include "core/gesture/refit_desk.h"
 #include "core/gesture/snap.h"
 #include "core/rules/checker.h"
 
@@ -22,6 +23,7 @@ struct WorkNotice {
   Notice session;
   std::vector<Id> checked; // walls whose findings may differ
   bool gesture = false;    // what is in hand changed
+  bool refit = false;      // what lies on the desk of the refit changed
 };
 
 class Workbench {
@@ -73,6 +75,10 @@ public:
   // Sets a field of every selected piece that has it; the problem where it cannot be, and nothing changes.
   std::optional<Problem> setFieldOfSelected(std::string_view key, std::string_view typed);
 
+  // What is proposed for the wall in view; any other edit of that wall puts it away.
+  RefitDesk& refitDesk() { return refitDesk_; }
+  const RefitDesk& refitDesk() const { return refitDesk_; }
+
   std::vector<ShelfItem> shelf() const;
 
   using Listener = std::function<void(const WorkNotice&)>;
@@ -94,6 +100,7 @@ private:
 
   Session session_;
   Checker checker_;
+  RefitDesk refitDesk_{session_, checker_};
   std::unique_ptr<Held> held_;
   std::optional<InHand> inHand_;
   std::string typed_;
