@@ -137,6 +137,7 @@ ElevationDrawing drawElevation(const ElevationInput& input) {
   elevation::drawSelection(scene);
   elevation::drawMarks(scene);
   elevation::drawDimensions(scene);
+  elevation::drawProposal(scene);
   result.bars = std::move(scene.unsaidBars);
   elevation::addHits(scene);
   if (input.labels && input.words && input.job)

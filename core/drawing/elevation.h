@@ -7,6 +7,7 @@
 
 #include "core/drawing/in_hand.h"
 #include "core/drawing/label_placement.h"
+#include "core/drawing/shown_proposal.h"
 #include "core/drawing/view.h"
 #include "core/rules/checker.h"
 
@@ -21,6 +22,7 @@ struct ElevationInput {
   Interval stations{-1e9, 1e9};        // paper: only this stretch, with break lines at its ends
   Selection selection;
   const InHand* inHand = nullptr;
+  const ShownProposal* proposal = nullptr; // screen only
   bool runningDimensions = true;
   bool labels = true;
   // What a flag's label says (drawing/flag_words); flags have no labels without it.

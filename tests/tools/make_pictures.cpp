@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cstdio>
 
+#include "core/edit/operations.h"
 #include "core/model/lookup.h"
 #include "core/rules/rule_book.h"
 #include "tests/support/sample_jobs.h"
@@ -113,13 +114,15 @@ void findings(const char* name) {
   save(all, name);
 }
 
-// A piece held at its middle on the elevation, zoomed to it and then out again.
+// A piece held at its middle on the elevation, zoomed to it and then out again; zoom 0: in the view there is.
 class Held {
 public:
   Held(OpenWindow& open, PieceRef piece, double zoom) : canvas_(open.window.elevation()) {
     open.bench.session().select({piece});
-    canvas_.zoomToSelection();
-    canvas_.zoomBy(zoom, QRectF(canvas_.rect()).center());
+    if (zoom > 0) {
+      canvas_.zoomToSelection();
+      canvas_.zoomBy(zoom, QRectF(canvas_.rect()).center());
+    }
     settle();
     for (const HitArea& hit : canvas_.drawing().hits())
       if (hit.piece == piece && hit.part == HitArea::Part::Body)
@@ -175,15 +178,26 @@ void slotsOfPiece(const char* name, const Job& job, const char* mark, double inc
   open.bench.cancel();
 }
 
-// The first page of a kind on Tabloid, at 110 dots an inch.
-void sheet(const char* name, const Job& job, PageKind kind) {
+// What is proposed for the wall in view, with the first change looked at.
+void refit(const char* name, const Job& job) {
+  OpenWindow open(job, {1600, 1000}, ThemeChoice::Light);
+  open.bench.refitDesk().solveBy({}); // here, not beside the window: the picture waits for it
+  open.window.refitWall(RefitDesk::Aim::LeastMoved);
+  RefitList& list = open.window.refitPanel().list();
+  list.setCurrentIndex(list.rows().index(open.bench.refitDesk().noLayout() ? 1 : 0));
+  settle();
+  save(open.window.grab(), name);
+}
+
+// The first page of a kind on Tabloid.
+QPixmap pageOf(const Job& job, PageKind kind, double dotsPerInch) {
   SheetOptions options;
   options.paper = *paperByKey("tabloid");
   options.date = "2031-05-14";
   options.kinds = {kind};
   const std::vector<Page> pages = composeSheets(job, options);
   const Page& page = pages.front();
-  const double scale = 110.0 / 72;
+  const double scale = dotsPerInch / 72;
   QPixmap picture(static_cast<int>(page.width * scale), static_cast<int>(page.height * scale));
   picture.fill(Qt::white);
   QPainter painter(&picture);
@@ -193,8 +207,78 @@ void sheet(const char* name, const Job& job, PageKind kind) {
   style.scale = scale;
   paint(painter, page.drawing, style);
   painter.end();
-  save(picture, name);
+  return picture;
 }
+
+// From the bar that turns out to be elsewhere to the sheet: five moments of the left pier, each with its words.
+class Sequence {
+public:
+  Sequence() : open_(support::boatShedFront(), {1600, 1000}, ThemeChoice::Light), canvas_(open_.window.elevation()) {
+    open_.bench.refitDesk().solveBy({});
+  }
+  QPixmap picture() {
+    look();
+    moveBar();
+    add(canvas_.grab(), "2  … and is in the way");
+    open_.bench.refitDesk().open(RefitDesk::Aim::LeastMoved);
+    settle();
+    add(canvas_.grab(), "3  Refit: what has to move, and how far");
+    open_.bench.refitDesk().accept();
+    settle();
+    add(canvas_.grab(), "4  Accepted, in one step");
+    const QPixmap page = pageOf(open_.bench.job(), PageKind::Elevation, 96);
+    addTile(page.copy(0, 40, tileWide, tileHigh), "5  What the crew sets from");
+    return together();
+  }
+
+private:
+  static constexpr int tileWide = 620, tileHigh = 430, captionHigh = 34, gap = 16;
+  static constexpr double movedBy = -4.75; // in
+
+  void moveBar() {
+    const PieceRef ref = pieceOf(open_.bench.job(), "V1");
+    Held held(open_, ref, 0);
+    for (int step = 1; step <= 8; ++step)
+      held.moveTo(movedBy * step / 8);
+    add(held.picture(), "1  A bar turns out to be elsewhere …");
+    open_.bench.cancel();
+    Bar bar = std::get<Bar>(*findPiece(open_.bench.job(), ref));
+    bar.found = bar.planned;
+    for (Point3* end : {&bar.found->a, &bar.found->b})
+      end->s += movedBy;
+    open_.bench.session().apply(replacePiece(open_.bench.session().base(), ref.wall, bar), "Bar found", {});
+    settle();
+  }
+  void look() {
+    open_.bench.session().select({pieceOf(open_.bench.job(), "S1"), pieceOf(open_.bench.job(), "S2")});
+    canvas_.zoomToSelection();
+    canvas_.zoomBy(0.62, QRectF(canvas_.rect()).center());
+    open_.bench.session().select({});
+    settle();
+  }
+  void add(const QPixmap& canvas, const char* words) {
+    addTile(canvas.copy((canvas.width() - tileWide) / 2, (canvas.height() - tileHigh) / 2, tileWide, tileHigh), words);
+  }
+  void addTile(const QPixmap& picture, const char* words) { tiles_.push_back({picture, QString::fromUtf8(words)}); }
+  QPixmap together() const {
+    constexpr int high = tileHigh + captionHigh + gap;
+    QPixmap all(2 * tileWide + gap, 3 * high - gap);
+    all.fill(Qt::white);
+    QPainter painter(&all);
+    for (std::size_t i = 0; i < tiles_.size(); ++i) {
+      const int x = static_cast<int>(i % 2) * (tileWide + gap), y = static_cast<int>(i / 2) * high;
+      paintWords(painter, ThemeName::Light, {x + 2.0, y + 22.0}, tiles_[i].second, 16, Ink::Text, Weight::Bold);
+      painter.drawPixmap(x, y + captionHigh, tiles_[i].first);
+      painter.setPen(Qt::lightGray);
+      painter.drawRect(x, y + captionHigh, tileWide - 1, tileHigh - 1);
+    }
+    return all;
+  }
+
+  OpenWindow open_;
+  ElevationCanvas& canvas_;
+  std::vector<std::pair<QPixmap, QString>> tiles_;
+};
 
 } // namespace
 } // namespace sillwright
@@ -217,7 +301,10 @@ int main(int argc, char** argv) {
   drag("drag");
   slotsOfPiece("slots-strap", support::boatShedFront(), "S1", -1.75, 0.5);
   slotsOfPiece("slots-bolt", support::boatShedFront(), "B2", -3, 0.5);
-  sheet("sheet", support::boatShedFrontSteelMoved(), PageKind::Elevation);
-  sheet("question", support::boatShedFrontNoRoom(), PageKind::Question);
+  refit("refit-proposal", support::boatShedFrontSteelMoved());
+  refit("refit-conflict", support::boatShedFrontNoRoom());
+  save(Sequence().picture(), "refit-sequence");
+  save(pageOf(support::boatShedFrontSteelMoved(), PageKind::Elevation, 110), "sheet");
+  save(pageOf(support::boatShedFrontNoRoom(), PageKind::Question, 110), "question");
   return 0;
 }

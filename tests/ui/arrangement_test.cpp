@@ -14,6 +14,7 @@ TEST(Arrangement, NarrowAndLowWindowsPutPanelsBehindTabs) {
   for (PanelFrame** panel : all)
     *panel = new PanelFrame(QStringLiteral("panel"), new QLineEdit);
   places.ruleBook = new PanelFrame(QStringLiteral("panel"), new QLineEdit);
+  places.refit = new PanelFrame(QStringLiteral("panel"), new QLineEdit);
   places.types = new PanelFrame(QStringLiteral("panel"), new QLineEdit);
   Arrangement arrangement(places);
   arrangement.resize(1600, 900);
@@ -46,6 +47,19 @@ TEST(Arrangement, NarrowAndLowWindowsPutPanelsBehindTabs) {
     arrangement.raisePanel(*places.card);
     EXPECT_TRUE(places.card->isVisible());
     EXPECT_FALSE(places.ruleBook->isVisible());
+    EXPECT_EQ(arrangement.reachable().size(), 7u);
+    arrangement.showRefit(true);
+    EXPECT_TRUE(places.refit->isVisible());
+    EXPECT_FALSE(places.card->isVisible() || places.section->isVisible());
+    EXPECT_EQ(arrangement.reachable().size(), 6u);
+    arrangement.showRuleBook(true); // before the refit
+    EXPECT_FALSE(places.refit->isVisible());
+    EXPECT_TRUE(arrangement.refitOpen());
+    EXPECT_EQ(arrangement.reachable().size(), 6u);
+    arrangement.showRuleBook(false);
+    EXPECT_TRUE(places.refit->isVisible());
+    arrangement.showRefit(false);
+    EXPECT_TRUE(places.refit->isHidden());
     EXPECT_EQ(arrangement.reachable().size(), 7u);
     arrangement.showTypes(true);
     EXPECT_TRUE(places.types->isVisible() && places.shelf->isVisible());

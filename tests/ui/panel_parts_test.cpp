@@ -141,6 +141,15 @@ TEST(Look, WordsAreCutToFitWithAnEllipsis) {
   EXPECT_TRUE(cut.endsWith(QChar(0x2026)));
 }
 
+TEST(Look, ALengthIsNotBrokenBeforeItsFraction) {
+  const QString words = QStringLiteral("clear of bar V1 (No. 4 found at 0'-2 1/4\"), 12 1/2\" on");
+  for (double wide = 60; wide < 400; wide += 3)
+    for (const QString& line : brokenToFit(words, 12.5, wide))
+      EXPECT_FALSE(line.startsWith(QLatin1Char('1')) && line.contains(QLatin1Char('/')) &&
+                   !line.startsWith(QStringLiteral("12")))
+          << line.toStdString();
+}
+
 TEST(Look, AButtonGoesOnInFurtherLinesWhereItIsNarrow) {
   const QString words = QStringLiteral("or put on Plate washer 3 x 3 1/2 slotted slid out 1/2\" with a cut washer");
   WordButton button(words);

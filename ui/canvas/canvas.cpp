@@ -217,6 +217,8 @@ void Canvas::escape() {
     bench_.cancel();
   else if (!bench_.typed().empty())
     bench_.typeKey(U'\x1b');
+  else if (bench_.refitDesk().isOpen())
+    bench_.refitDesk().close();
   else
     bench_.session().select({});
 }

@@ -144,6 +144,7 @@ QRegion ElevationCanvas::redraw() {
     input.window = pageWindow();
     input.selection = bench().session().selection();
     input.inHand = bench().inHand() ? &*bench().inHand() : nullptr;
+    input.proposal = bench().refitDesk().shown();
     input.lastLabels = std::move(shown_.labels);
     input.words = flagWords;
     next = drawElevation(input);

@@ -107,8 +107,14 @@ QString elided(const QString& words, double size, double width) {
 }
 
 QStringList brokenToFit(const QString& words, double size, double width) {
-  QStringList lines;
+  QStringList whole; // a fraction stays with its inches
   for (const QString& word : words.split(QLatin1Char(' '), Qt::SkipEmptyParts))
+    if (!whole.isEmpty() && whole.back().back().isDigit() && word.front().isDigit() && word.contains(QLatin1Char('/')))
+      whole.back() += QLatin1Char(' ') + word;
+    else
+      whole << word;
+  QStringList lines;
+  for (const QString& word : whole)
     if (!lines.isEmpty() && wordsWidth(lines.back() + QLatin1Char(' ') + word, size) <= width)
       lines.back() += QLatin1Char(' ') + word;
     else

@@ -32,7 +32,7 @@ void paintRowGround(QPainter& painter, ThemeName theme, const QRect& box, bool s
 void paintRowHead(QPainter& painter, ThemeName theme, const QRect& box, const QString& words);
 // Cut with … to fit.
 QString elided(const QString& words, double size, double width);
-// Broken between words into lines that fit; a word that is too long alone stays whole.
+// Broken between words into lines that fit; a word that is too long alone stays whole, so does a length like 2 1/4".
 QStringList brokenToFit(const QString& words, double size, double width);
 
 } // namespace sillwright

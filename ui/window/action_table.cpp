@@ -19,6 +19,9 @@ QString shown(const char* text) { return QCoreApplication::translate("sillwright
 bool hasWall(const MainWindow& window) { return window.bench().wall() != nullptr; }
 bool hasWalls(const MainWindow& window) { return window.bench().job().walls.size() > 1; }
 bool hasSelection(const MainWindow& window) { return !window.bench().session().selection().empty(); }
+bool canAccept(const MainWindow& window) {
+  return window.bench().refitDesk().canAccept();
+}
 bool hasFindings(const MainWindow& window) { return window.punchList().rowCount() > 0; }
 
 bool canUndo(const MainWindow& window) {
@@ -156,15 +159,29 @@ std::vector<ActionRow> seeRows() {
 
 std::vector<ActionRow> wallRows() {
   return {
-      row("next-wall", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Next wall"), {Qt::CTRL | Qt::Key_PageDown},
+      row(
+          "next-wall", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Next wall"), {Qt::CTRL | Qt::Key_PageDown},
           [](MainWindow& w) { w.showWallBeside(1); }, hasWalls),
-      last(row("previous-wall", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Wall before"),
-               {Qt::CTRL | Qt::Key_PageUp}, [](MainWindow& w) { w.showWallBeside(-1); }, hasWalls)),
+      last(row(
+          "previous-wall", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Wall before"), {Qt::CTRL | Qt::Key_PageUp},
+          [](MainWindow& w) { w.showWallBeside(-1); }, hasWalls)),
+      inToolbar(row(
+                    "refit", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Refit"), {Qt::Key_F5},
+                    [](MainWindow& w) { w.refitWall(RefitDesk::Aim::LeastMoved); }, hasWall),
+                "refit"),
+      row(
+          "lay-out", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Lay out wall"), {Qt::SHIFT | Qt::Key_F5},
+          [](MainWindow& w) { w.refitWall(RefitDesk::Aim::LayOut); }, hasWall),
+      last(row(
+          "accept-refit", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Accept the refit"), {Qt::CTRL | Qt::Key_F5},
+          [](MainWindow& w) { w.bench().refitDesk().accept(); }, canAccept)),
       row("add-rectangle", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Add a rectangle of walls…"), {},
           [](MainWindow& w) { w.addRectangle(); }),
-      row("tape-diagonal", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Diagonal as taped…"), {},
+      row(
+          "tape-diagonal", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Diagonal as taped…"), {},
           [](MainWindow& w) { w.tapeDiagonal(); }, hasWalls),
-      row("wall-fields", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Card of the wall"), {},
+      row(
+          "wall-fields", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Card of the wall"), {},
           [](MainWindow& w) { w.bench().session().select({}); }, hasWall),
   };
 }

@@ -27,7 +27,7 @@ QSplitter* makeSplit(Qt::Orientation orientation, QWidget* parent = nullptr) {
 } // namespace
 
 Arrangement::Arrangement(const Places& places, QWidget* parent)
-    : QWidget(parent), all_(places.all()), ruleBook_(places.ruleBook), types_(places.types) {
+    : QWidget(parent), all_(places.all()), ruleBook_(places.ruleBook), refit_(places.refit), types_(places.types) {
   side_ = share(Qt::Vertical, {places.section, places.card}, {558, 337});
   row_ = share(Qt::Horizontal, {places.plan, places.punchList, places.schedule}, {260, 362, 438});
   middle_ = makeSplit(Qt::Vertical);
@@ -40,8 +40,8 @@ Arrangement::Arrangement(const Places& places, QWidget* parent)
   columns_->addWidget(middle_);
   for (QWidget* widget : {static_cast<QWidget*>(side_.split), static_cast<QWidget*>(side_.tabs)})
     columns_->addWidget(widget);
-  columns_->addWidget(ruleBook_);
-  columns_->addWidget(types_);
+  for (PanelFrame* panel : {ruleBook_, refit_, types_})
+    columns_->addWidget(panel);
   columns_->setStretchFactor(1, 1);
   for (PanelFrame* panel : places.all())
     panel->setMinimumSize(120, 80);
@@ -51,8 +51,8 @@ Arrangement::Arrangement(const Places& places, QWidget* parent)
   layout->addWidget(columns_);
   showAsTabs(side_, false);
   showAsTabs(row_, false);
-  ruleBook_->hide();
-  types_->hide();
+  for (PanelFrame* panel : {ruleBook_, refit_, types_})
+    panel->hide();
   arrange({1600, 1000});
 }
 
@@ -90,23 +90,38 @@ void Arrangement::arrange(QSize window) {
   middle_->setSizes({high, rowTabs ? 0 : row, rowTabs ? row : 0});
 }
 
+PanelFrame* Arrangement::aside() const {
+  return ruleBookShown_ ? ruleBook_ : refitShown_ ? refit_ : nullptr;
+}
+
 void Arrangement::placeColumns() {
+  PanelFrame* const shown = aside();
   middle_->setVisible(!typesShown_);
   types_->setVisible(typesShown_);
-  side_.split->setVisible(!typesShown_ && !ruleBookShown_ && !sideTabbed_);
-  side_.tabs->setVisible(!typesShown_ && !ruleBookShown_ && sideTabbed_);
-  ruleBook_->setVisible(!typesShown_ && ruleBookShown_);
+  side_.split->setVisible(!typesShown_ && !shown && !sideTabbed_);
+  side_.tabs->setVisible(!typesShown_ && !shown && sideTabbed_);
+  for (PanelFrame* panel : {ruleBook_, refit_})
+    panel->setVisible(!typesShown_ && panel == shown);
   if (typesShown_)
-    return columns_->setSizes({shelfWidth, 0, 0, 0, 0, std::max(window_.width() - shelfWidth - 1, 100)});
-  const int side = sideTabbed_ ? narrowSideWidth : ruleBookShown_ && window_.width() >= 1500 ? ruleBookWidth : sideWidth;
+    return columns_->setSizes({shelfWidth, 0, 0, 0, 0, 0, std::max(window_.width() - shelfWidth - 1, 100)});
+  const int side = sideTabbed_                                 ? narrowSideWidth
+                   : ruleBookShown_ && window_.width() >= 1500 ? ruleBookWidth
+                                                               : sideWidth;
   const int wide = std::max(window_.width() - shelfWidth - side - 2, 100);
-  columns_->setSizes({shelfWidth, wide, ruleBookShown_ || sideTabbed_ ? 0 : side,
-                      !ruleBookShown_ && sideTabbed_ ? side : 0, ruleBookShown_ ? side : 0, 0});
+  const auto sized = [side](bool stands) { return stands ? side : 0; };
+  columns_->setSizes({shelfWidth, wide, sized(!shown && !sideTabbed_), sized(!shown && sideTabbed_),
+                      sized(shown == ruleBook_), sized(shown == refit_), 0});
 }
 
 void Arrangement::showRuleBook(bool shown) {
   ruleBookShown_ = shown;
   typesShown_ = false;
+  placeColumns();
+}
+
+void Arrangement::showRefit(bool shown) {
+  refitShown_ = shown;
+  typesShown_ = typesShown_ && !shown;
   placeColumns();
 }
 
@@ -120,8 +135,9 @@ std::vector<PanelFrame*> Arrangement::reachable() const {
   std::erase_if(panels, [this](PanelFrame* panel) {
     if (typesShown_ || panel == types_)
       return !typesShown_ || (panel != types_ && panel != all_.front());
-    const bool aside = std::find(side_.panels.begin(), side_.panels.end(), panel) != side_.panels.end();
-    return ruleBookShown_ ? aside : panel == ruleBook_;
+    if (panel == ruleBook_ || panel == refit_)
+      return panel != aside();
+    return aside() && std::find(side_.panels.begin(), side_.panels.end(), panel) != side_.panels.end();
   });
   return panels;
 }
@@ -129,8 +145,10 @@ std::vector<PanelFrame*> Arrangement::reachable() const {
 void Arrangement::raisePanel(PanelFrame& panel) {
   if (typesShown_ && &panel != types_ && &panel != all_.front())
     showTypes(false);
-  if (ruleBookShown_ && std::find(side_.panels.begin(), side_.panels.end(), &panel) != side_.panels.end())
+  if (aside() && std::find(side_.panels.begin(), side_.panels.end(), &panel) != side_.panels.end()) {
+    refitShown_ = false;
     showRuleBook(false);
+  }
   for (const Shared* shared : {&side_, &row_})
     if (shared->tabs->indexOf(&panel) >= 0)
       shared->tabs->setCurrentWidget(&panel);

@@ -1,7 +1,7 @@
 // Where the panels stand: shelf left, elevation in the middle with plan, punch list and schedule in a row below it,
 // section and card on the right. In a narrow window section and card become tabs, in a low one the row does. While the
-// rule book is open it stands in the place of section and card. Hardware and marks, while they are open, stand in the
-// place of everything but the shelf.
+// rule book or a refit is open it stands in the place of section and card, the rule book before the refit. Hardware and
+// marks, while they are open, stand in the place of everything but the shelf.
 #pragma once
 
 #include <QWidget>
@@ -24,9 +24,10 @@ struct Places {
   PanelFrame* punchList = nullptr;
   PanelFrame* schedule = nullptr;
   PanelFrame* ruleBook = nullptr;
+  PanelFrame* refit = nullptr;
   PanelFrame* types = nullptr;
   std::vector<PanelFrame*> all() const {
-    return {shelf, elevation, section, card, ruleBook, plan, punchList, schedule, types};
+    return {shelf, elevation, section, card, ruleBook, refit, plan, punchList, schedule, types};
   }
 };
 
@@ -43,13 +44,16 @@ public:
   void arrange(QSize window);
   bool sideAsTabs() const { return sideTabbed_; }
   bool rowAsTabs() const { return rowTabbed_; }
-  // Brings a panel to the front where it stands behind a tab, or behind the rule book or the types.
+  // Brings a panel to the front where it stands behind a tab, or behind the rule book, a refit or the types.
   void raisePanel(PanelFrame& panel);
   void showRuleBook(bool shown);
   bool ruleBookShown() const { return ruleBookShown_ && !typesShown_; }
+  void showRefit(bool shown);
+  bool refitShown() const { return refitShown_ && !ruleBookShown_ && !typesShown_; }
+  bool refitOpen() const { return refitShown_; } // shown, or behind the rule book or the types
   void showTypes(bool shown);
   bool typesShown() const { return typesShown_; }
-  // In the order the keyboard goes through them: without what the rule book hides, or without the rule book.
+  // In the order the keyboard goes through them: those that are shown or stand behind a tab.
   std::vector<PanelFrame*> reachable() const;
 
 private:
@@ -63,6 +67,7 @@ private:
   Shared share(Qt::Orientation orientation, std::vector<PanelFrame*> panels, std::vector<int> sizes);
   void showAsTabs(Shared& shared, bool tabs);
   void placeColumns();
+  PanelFrame* aside() const; // what stands in the place of section and card; null where they do
 
   Shared side_;
   Shared row_;
@@ -70,8 +75,10 @@ private:
   QSplitter* middle_;
   std::vector<PanelFrame*> all_;
   PanelFrame* ruleBook_;
+  PanelFrame* refit_;
   PanelFrame* types_;
   bool ruleBookShown_ = false;
+  bool refitShown_ = false;
   bool typesShown_ = false;
   QSize window_;
   bool sideTabbed_ = false;

@@ -88,6 +88,7 @@ void MainWindow::makePanels() {
   card_ = new Card(bench_);
   schedule_ = new Schedule(bench_);
   ruleBook_ = new RuleBookPanel(bench_);
+  refit_ = new RefitPanel(bench_);
   types_ = new TypesPanel(bench_);
   status_ = new StatusLine(bench_);
   places_.shelf = new PanelFrame(tr("Shelf"), shelf_);
@@ -98,6 +99,7 @@ void MainWindow::makePanels() {
   places_.punchList = new PanelFrame(tr("Punch list"), punchList_);
   places_.schedule = new PanelFrame(tr("Wall-end schedule"), schedule_);
   places_.ruleBook = new PanelFrame(tr("Rule book"), ruleBook_);
+  places_.refit = new PanelFrame(tr("Refit"), refit_);
   places_.types = new PanelFrame(tr("Hardware and marks"), types_);
   places_.shelf->setNote(tr("drag onto a canvas"));
   arrangement_ = new Arrangement(places_);
@@ -231,12 +233,18 @@ void MainWindow::connectParts() {
   connect(files_, &Files::changed, this, &MainWindow::showWords);
   connectRuleBook();
   connectTypes();
+  connectRefit();
 }
 
 // ---- following the work -----------------------------------------------------------------------------------------
 
 void MainWindow::follow(const WorkNotice& notice) {
   elevation_->follow(notice);
+  if (notice.refit) { // nothing of the job has changed
+    status_->follow();
+    followRefit();
+    return showWords();
+  }
   plan_->follow(notice);
   section_->follow(notice);
   punchList_->follow(notice);
@@ -246,6 +254,7 @@ void MainWindow::follow(const WorkNotice& notice) {
   types_->follow();
   shelf_->follow(notice);
   status_->follow();
+  followRefit();
   counts_->setCounts(bench_.checker().counts());
   const WallList& walls = bench_.job().walls;
   if (notice.session.file || static_cast<std::size_t>(walls_->count()) != walls.size())
@@ -277,6 +286,7 @@ void MainWindow::showWords() {
   places_.punchList->setNote(punchList_->note());
   places_.schedule->setNote(schedule_->note());
   places_.ruleBook->setNote(ruleBook_->note());
+  places_.refit->setNote(refit_->note());
   places_.types->setNote(types_->note());
   fromInside_->setChecked(elevation_->fromInside());
   const QString state = files_->unsaved() ? tr("not saved") : files_->path().isEmpty() ? tr("new") : tr("saved");
@@ -399,6 +409,7 @@ void MainWindow::applyTheme() {
   card_->setTheme(theme_);
   schedule_->setTheme(theme_);
   ruleBook_->setTheme(theme_);
+  refit_->setTheme(theme_);
   types_->setTheme(theme_);
   counts_->setTheme(theme_);
   status_->setTheme(theme_);
@@ -411,6 +422,8 @@ void MainWindow::applyTheme() {
 // What is in hand is let go of while everything that shows it still stands.
 MainWindow::~MainWindow() {
   bench_.cancel();
+  bench_.refitDesk().close();
+  bench_.refitDesk().solveBy({});
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -14,6 +14,8 @@
 #include "ui/panels/card.h"
 #include "ui/panels/panel_frame.h"
 #include "ui/panels/punch_list.h"
+#include "ui/panels/refit_panel.h"
+#include "ui/panels/refit_runner.h"
 #include "ui/panels/rule_book_panel.h"
 #include "ui/panels/schedule.h"
 #include "ui/panels/shelf.h"
@@ -50,6 +52,7 @@ public:
   PunchListModel& punchList() const { return punchList_->findings(); }
   Card& card() const { return *card_; }
   Schedule& schedule() const { return *schedule_; }
+  RefitPanel& refitPanel() const { return *refit_; }
   RuleBookPanel& ruleBookPanel() const { return *ruleBook_; }
   TypesPanel& typesPanel() const { return *types_; }
   CountsBar& counts() const { return *counts_; }
@@ -73,6 +76,8 @@ public:
   bool typesShown() const { return arrangement_->typesShown(); }
   void openTypes(Id type = {}); // hardware and marks, at that one
   void leaveTypes();            // back to where the keyboard was
+  void refitWall(RefitDesk::Aim aim); // proposes for the wall in view, with the keyboard in the list of changes
+  bool refitShown() const { return arrangement_->refitShown(); }
   void explainFinding(); // the rule of the current row of the punch list, or of its first
   void changeLimitOfJob(const QString& limit);
   void changeCountsOfRule(const QString& rule);
@@ -110,6 +115,8 @@ private:
   void raiseRuleBook();
   void connectRuleBook();
   void connectTypes();
+  void connectRefit();
+  void followRefit();
   void applyTheme();
 
   Workbench& bench_;
@@ -128,9 +135,12 @@ private:
   Card* card_ = nullptr;
   Schedule* schedule_ = nullptr;
   RuleBookPanel* ruleBook_ = nullptr;
+  RefitPanel* refit_ = nullptr;
+  RefitRunner* refitRunner_ = nullptr;
   TypesPanel* types_ = nullptr;
   QPointer<QWidget> beforeRuleBook_; // had the keyboard
   QPointer<QWidget> beforeTypes_;
+  QPointer<QWidget> beforeRefit_;
   Places places_;
   Arrangement* arrangement_ = nullptr;
   CountsBar* counts_ = nullptr;

@@ -1,0 +1,273 @@
+#include "ui/panels/refit_panel.h"
+
+#include <QApplication>
+#include <QClipboard>
+#include <QContextMenuEvent>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QMenu>
+#include <QMouseEvent>
+#include <QScrollBar>
+#include <QShortcut>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+#include "core/refit/refit_words.h"
+#include "ui/panels/look.h"
+#include "ui/panels/panel_frame.h"
+
+namespace sillwright {
+
+namespace {
+
+constexpr int patience = 150; // ms until it says that it is at work
+
+QString text(const std::string& words) {
+  return QString::fromStdString(words);
+}
+
+QString sentence(QString words) {
+  if (!words.isEmpty())
+    words[0] = words[0].toUpper();
+  return words.isEmpty() || words.endsWith(QLatin1Char('.')) ? words : words + QLatin1Char('.');
+}
+
+QLabel* wrapped(double size, bool bold) {
+  auto* label = new QLabel;
+  label->setFont(uiFont(size, bold));
+  label->setTextFormat(Qt::PlainText);
+  label->setWordWrap(true);
+  label->setMinimumWidth(1);
+  return label;
+}
+
+} // namespace
+
+// ---- list -------------------------------------------------------------------------------------------------------
+
+RefitList::RefitList(Workbench& bench, QWidget* parent) : QListView(parent), bench_(bench), model_(bench) {
+  setModel(&model_);
+  setItemDelegate(&delegate_);
+  setFrameShape(QFrame::NoFrame);
+  setResizeMode(Adjust);
+  setVerticalScrollMode(ScrollPerPixel);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setEditTriggers(NoEditTriggers);
+  setAccessibleName(tr("Changes of the refit"));
+  setWhatsThis(tr("Space takes a change or refuses it, O takes it alone, Enter selects its piece."));
+}
+
+void RefitList::follow() {
+  model_.follow();
+  if (const auto current = bench_.refitDesk().current())
+    if (const int row = model_.rowOfChange(*current); row >= 0 && row != currentIndex().row())
+      setCurrentIndex(model_.index(row));
+}
+
+void RefitList::setTheme(ThemeName theme) {
+  delegate_.setTheme(theme);
+  viewport()->update();
+}
+
+void RefitList::resizeEvent(QResizeEvent* event) {
+  delegate_.setWidth(viewport()->width());
+  QListView::resizeEvent(event);
+  scheduleDelayedItemsLayout(); // rows are as high as their words are at this width
+}
+
+void RefitList::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
+  QListView::currentChanged(current, previous);
+  const RefitLine* line = model_.line(current.row());
+  if (line && line->kind == RefitLine::Kind::Change)
+    bench_.refitDesk().look(line->at);
+}
+
+void RefitList::tickRow(int row) {
+  if (const RefitLine* line = model_.line(row); line && line->kind == RefitLine::Kind::Change)
+    model_.setData(model_.index(row), line->ticked ? Qt::Unchecked : Qt::Checked, Qt::CheckStateRole);
+}
+
+void RefitList::acceptOnly(int row) {
+  if (const RefitLine* line = model_.line(row); line && line->kind == RefitLine::Kind::Change)
+    bench_.refitDesk().acceptOnly(line->at);
+}
+
+void RefitList::goToRow(int row) {
+  const RefitLine* line = model_.line(row);
+  if (line && !line->pieces.empty())
+    bench_.session().select(Selection(line->pieces.begin(), line->pieces.end()));
+}
+
+void RefitList::mouseReleaseEvent(QMouseEvent* event) {
+  QListView::mouseReleaseEvent(event);
+  const QModelIndex index = indexAt(event->position().toPoint());
+  const RefitLine* line = model_.line(index.row());
+  if (event->button() != Qt::LeftButton || !line)
+    return;
+  const QRect row = visualRect(index);
+  const bool change = line->kind == RefitLine::Kind::Change;
+  if (change && RefitRowsDelegate::tickBox(row).adjusted(-8, -6, 6, 6).contains(event->position().toPoint()))
+    tickRow(index.row());
+  else if (change && line->ticked && model_.rowCount() > 1 &&
+           RefitRowsDelegate::onlyButton(row).contains(event->position()))
+    acceptOnly(index.row());
+  else
+    goToRow(index.row());
+}
+
+void RefitList::keyPressEvent(QKeyEvent* event) {
+  const int row = currentIndex().row();
+  if (event->key() == Qt::Key_Space)
+    return tickRow(row);
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+    return goToRow(row);
+  if (event->key() == Qt::Key_O && event->modifiers() == Qt::NoModifier)
+    return acceptOnly(row);
+  QListView::keyPressEvent(event);
+}
+
+// By mouse where it points; by key at the current row.
+void RefitList::contextMenuEvent(QContextMenuEvent* event) {
+  const bool byKey = event->reason() == QContextMenuEvent::Keyboard;
+  const QModelIndex index = byKey ? currentIndex() : indexAt(event->pos());
+  const RefitLine* line = model_.line(index.row());
+  if (!line || line->kind == RefitLine::Kind::Title)
+    return;
+  setCurrentIndex(index);
+  const int row = index.row();
+  auto* menu = new QMenu(this);
+  menu->setAttribute(Qt::WA_DeleteOnClose);
+  if (line->kind == RefitLine::Kind::Change) {
+    connect(menu->addAction(line->ticked ? tr("Refuse it: it stays where it is") : tr("Take it back in")),
+            &QAction::triggered, this, [this, row] { tickRow(row); });
+    QAction* only = menu->addAction(tr("Accept only this one"));
+    only->setEnabled(line->ticked && bench_.refitDesk().canAccept());
+    connect(only, &QAction::triggered, this, [this, row] { acceptOnly(row); });
+  }
+  QAction* select = menu->addAction(tr("Select in the drawing"));
+  select->setEnabled(!line->pieces.empty());
+  connect(select, &QAction::triggered, this, [this, row] { goToRow(row); });
+  menu->popup(byKey ? viewport()->mapToGlobal(visualRect(index).center()) : event->globalPos());
+}
+
+// ---- panel ------------------------------------------------------------------------------------------------------
+
+RefitPanel::RefitPanel(Workbench& bench, QWidget* parent)
+    : QWidget(parent), bench_(bench), words_(wrapped(13, true)), hint_(wrapped(11.5, false)),
+      list_(new RefitList(bench)), accept_(new WordButton({})), copy_(new WordButton(tr("Copy the question"))),
+      slow_(new QTimer(this)) {
+  hint_->setProperty("second", true);
+  accept_->setPrimary(true);
+  accept_->setObjectName(QStringLiteral("accept"));
+  copy_->setObjectName(QStringLiteral("copy"));
+  copy_->setAccessibleName(tr("Copy the question to the engineer as text"));
+  auto* top = new QWidget;
+  auto* said = new QVBoxLayout(top);
+  said->setContentsMargins(16, 10, 12, 10);
+  said->addWidget(words_);
+  auto* bottom = new QWidget;
+  auto* under = new QVBoxLayout(bottom);
+  under->setContentsMargins(16, 8, 12, 12);
+  under->setSpacing(8);
+  under->addWidget(hint_);
+  auto* buttons = new QHBoxLayout;
+  buttons->addWidget(accept_);
+  buttons->addWidget(copy_);
+  buttons->addStretch(1);
+  under->addLayout(buttons);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  column->addWidget(top);
+  column->addWidget(list_, 1);
+  column->addWidget(bottom);
+  setFocusProxy(list_);
+  slow_->setSingleShot(true);
+  slow_->setInterval(patience);
+  connect(slow_, &QTimer::timeout, this, &RefitPanel::showWords);
+  connect(accept_, &QPushButton::clicked, this, [this] { bench_.refitDesk().accept(); });
+  connect(copy_, &QPushButton::clicked, this, &RefitPanel::copyQuestion);
+  auto* leave = new QShortcut(Qt::Key_Escape, this, nullptr, nullptr, Qt::WidgetWithChildrenShortcut);
+  connect(leave, &QShortcut::activated, this, &RefitPanel::leaveWanted);
+}
+
+void RefitPanel::follow() {
+  const RefitDesk& desk = bench_.refitDesk();
+  if (!desk.isBusy())
+    slow_->stop();
+  else if (!slow_->isActive())
+    slow_->start();
+  list_->follow();
+  showWords();
+}
+
+QString RefitPanel::words() const {
+  const RefitDesk& desk = bench_.refitDesk();
+  if (!desk.isOpen())
+    return {};
+  if (desk.isBusy() && !slow_->isActive())
+    return tr("Laying out …");
+  if (const NoLayout* none = desk.noLayout())
+    return none->requirements.size() == 1
+               ? tr("No layout exists: this requirement cannot be met.")
+               : tr("No layout exists. These %1 requirements cannot hold together; without any one of them there is "
+                    "a layout.")
+                     .arg(none->requirements.size());
+  if (const Problem* problem = desk.problem())
+    return sentence(text(problem->message));
+  const Proposal* proposal = desk.proposal();
+  if (!proposal)
+    return {};
+  if (!proposal->changes.empty())
+    return sentence(text(proposalWords(*desk.wall()->layout.wall, *proposal, bench_.job().units)));
+  return desk.rows().empty() ? tr("Nothing to do: no piece of this wall has to move.")
+                             : tr("With what was refused, nothing else has to move.");
+}
+
+void RefitPanel::showWords() {
+  const RefitDesk& desk = bench_.refitDesk();
+  words_->setText(words());
+  words_->setAccessibleName(words());
+  setAccessibleDescription(words());
+  const auto ticked =
+      std::count_if(desk.rows().begin(), desk.rows().end(), [](const RefitRow& row) { return row.ticked; });
+  const bool some = ticked < static_cast<std::ptrdiff_t>(desk.rows().size());
+  accept_->setVisible(desk.state() == RefitDesk::State::Proposed && !desk.rows().empty());
+  accept_->setEnabled(desk.canAccept());
+  accept_->setText(some ? tr("Accept the %1 ticked").arg(ticked) : tr("Accept all"));
+  accept_->setAccessibleName(accept_->text());
+  accept_->updateGeometry();
+  copy_->setVisible(desk.noLayout() != nullptr);
+  hint_->setText(
+      desk.noLayout()       ? tr("Click a requirement to select its pieces. What may give, and by how much, is for the "
+                                       "engineer to say.")
+      : desk.rows().empty() ? QString()
+                            : tr("Without its tick a piece stays where it is, and the rest is laid out again."));
+  hint_->setVisible(!hint_->text().isEmpty());
+}
+
+void RefitPanel::copyQuestion() {
+  const RefitDesk& desk = bench_.refitDesk();
+  if (!desk.noLayout())
+    return;
+  QStringList lines;
+  for (const std::string& line : questionLines(bench_.job(), desk.wall()->layout, desk.limits(), *desk.noLayout()))
+    lines << text(line);
+  QApplication::clipboard()->setText(lines.join(QLatin1Char('\n')) + QLatin1Char('\n'));
+  Q_EMIT told(tr("The question is on the clipboard, as text."));
+}
+
+QString RefitPanel::note() const {
+  const auto wall = bench_.refitDesk().wall();
+  return wall ? tr("wall %1").arg(text(wall->layout.wall->mark)) : QString();
+}
+
+void RefitPanel::setTheme(ThemeName theme) {
+  list_->setTheme(theme);
+  accept_->setTheme(theme);
+  copy_->setTheme(theme);
+}
+
+} // namespace sillwright
