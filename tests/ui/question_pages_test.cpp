@@ -9,6 +9,7 @@
 #include "core/rules/rule_book.h"
 #include "tests/support/sample_jobs.h"
 #include "ui/sheet/pages.h"
+#include "ui/sheet/question_drawing.h"
 #include "ui/sheet/question_pages.h"
 
 namespace sillwright {
@@ -122,9 +123,40 @@ TEST(QuestionPages, theDrawingShowsWhatCollides) {
   for (const Requirement& requirement : conflict.requirements)
     for (const Id piece : requirement.pieces)
       EXPECT_TRUE(place.contains(*stationOf(*layout.wall, piece)));
-  const auto words = wordsOn(questionsIn(job, "letter"));
-  for (const char* mark : {"S1", "V1", "V19"})
-    EXPECT_TRUE(words.contains(mark)) << mark;
+}
+
+// A requirement points at what is in the way, not at what would be set; what runs along the wall it does not point at.
+TEST(QuestionPages, numbersPointAtWhatIsInTheWay) {
+  const Job job = support::boatShedFrontNoRoom();
+  const WallLayout layout = layOut(job, job.walls.pointer(0));
+  const WallLine& wall = *layout.wall;
+  const Id strap = wall.straps[0].id, column = wall.columns[0].id, sill = wall.sills[0].id;
+  const auto at = [&](const Requirement& requirement) { return sheet::pointedAt(layout, requirement); };
+  using Kind = Requirement::Kind;
+  for (const Bar& bar : wall.bars)
+    if (bar.found) {
+      const auto pointed = at({Kind::Rule, RuleId::StrapSteel, {strap, bar.id}});
+      ASSERT_TRUE(pointed);
+      EXPECT_NEAR(pointed->at.x, bar.found->a.s, 1e-9);
+      EXPECT_FALSE(pointed->above); // bars come up from the footing
+    }
+  EXPECT_NEAR(at({Kind::Rule, RuleId::StrapEdge, {strap}})->at.x, 0, 1e-9); // the corner
+  EXPECT_NEAR(at({Kind::Rule, RuleId::StrapColumn, {strap, column}})->at.x, wall.columns[0].station, 1e-9);
+  EXPECT_NEAR(at({Kind::Leeway, RuleId::ColumnSill, {column}})->at.x, wall.columns[0].station, 1e-9);
+  EXPECT_NEAR(at({Kind::Rule, RuleId::BoltStud, {sill}, 0, Interval{31.25, 32.75}})->at.x, 32, 1e-9);
+  EXPECT_FALSE(at({Kind::Rule, RuleId::BoltCount, {sill}, 0}));
+}
+
+// Each number once in the list, once where it says what it would have to give, and once in the drawing.
+TEST(QuestionPages, everyNumberIsInTheDrawing) {
+  for (const char* paper : {"letter", "tabloid"}) {
+    const auto pages = questionsIn(support::boatShedFrontNoRoom(), paper);
+    const auto words = wordsOn(pages);
+    for (int number = 1; number <= 5; ++number) {
+      EXPECT_EQ(words.count(std::to_string(number) + "."), 2u) << number;
+      EXPECT_GE(words.count(std::to_string(number)), 1u) << number;
+    }
+  }
 }
 
 } // namespace

@@ -20,7 +20,7 @@ constexpr double intoOpening = 12;   // in of the opening drawn beside a pier
 constexpr double sideMargin = 64;    // pt: hook note and labels beside the drawing
 constexpr double dimensionRows = 92; // pt below the concrete
 constexpr double earthBelow = 6;     // in
-constexpr double largeEnough = 4.5;  // pt per inch: 3/4" = 1'-0", for what is drawn to be looked at closely
+constexpr double largeEnough = 4.5;  // pt per inch: 3/4" = 1'-0", for what is looked at closely
 constexpr double leastScale = 3.0;   // pt per inch: 1/2" = 1'-0", below which a wall is broken at match lines
 
 bool holdsHardware(const WallLayout& layout, Interval stretch) {
@@ -297,19 +297,23 @@ double longestPart(const Bounds& area) {
   return (area.x1 - area.x0 - 2 * sideMargin) / largeEnough;
 }
 
-Scale drawPart(Drawing& page, const Job& job, const CheckedWall& wall, Interval part, const Bounds& area) {
-  const double tall = heightAbove(wall.layout) - wall.layout.bottom + earthBelow;
+DrawnPart drawPart(Drawing& page, const Job& job, const CheckedWall& wall, Interval part, const Bounds& area) {
+  const double above = heightAbove(wall.layout), below = earthBelow - wall.layout.bottom;
   const double byLength = (area.x1 - area.x0 - 2 * sideMargin) / part.length();
-  const auto scaleAbove = [&](double rows) {
-    return elevationScale(std::min((area.y1 - area.y0 - rows) / tall, byLength));
-  };
-  const bool rows = scaleAbove(dimensionRows).pointsPerInch >= std::min(largeEnough, scaleAbove(0).pointsPerInch);
-  const Scale scale = scaleAbove(rows ? dimensionRows : 0);
-  ElevationInput input = partInput(job, wall, part, area, scale);
+  DrawnPart drawn;
+  drawn.scale = elevationScale(std::min((area.y1 - area.y0) / (above + below), byLength));
+  ElevationInput input = partInput(job, wall, part, area, drawn.scale);
   input.labels = false;
-  input.runningDimensions = rows;
+  input.runningDimensions = false;
+  const double spare = area.y1 - area.y0 - (above + below) * drawn.scale.pointsPerInch;
+  input.view.origin.y = area.y0 + above * drawn.scale.pointsPerInch + std::max(0.0, spare) / 2;
+  drawn.view = input.view;
+  drawn.top = input.view.y(above);
+  drawn.bottom = input.view.y(-below);
+  input.window.y0 = drawn.top;
+  input.window.y1 = drawn.bottom;
   page.add(drawElevation(input).drawing);
-  return scale;
+  return drawn;
 }
 
 void addElevationPages(std::vector<Draft>& drafts, const Job& job, const CheckedWall& wall, const PageFrame& frame,

@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "core/drawing/view.h"
 #include "core/rules/checker.h"
 #include "ui/sheet/sheet_frame.h"
 #include "ui/sheet/sheet_notes.h"
@@ -23,9 +24,15 @@ bool nothingToSet(const CheckedWall& wall);
 
 // How long a part of a wall may be, to be drawn in an area at 3/4" = 1'-0" or larger.
 double longestPart(const Bounds& area);
-// A part of a wall, without labels, at the largest scale that fits into the area; which that is. Running dimensions
-// only where they leave it as large as that.
-Scale drawPart(Drawing& page, const Job& job, const CheckedWall& wall, Interval part, const Bounds& area);
+
+struct DrawnPart {
+  Scale scale;
+  ElevationView view;
+  double top = 0; // page: where framing is broken off, and the lower edge of the ground
+  double bottom = 0;
+};
+// A part of a wall without labels and running dimensions, at the largest scale that fits into the area.
+DrawnPart drawPart(Drawing& page, const Job& job, const CheckedWall& wall, Interval part, const Bounds& area);
 
 // On paper with no room for notes beside the drawing they are collected in `later`.
 void addElevationPages(std::vector<Draft>& drafts, const Job& job, const CheckedWall& wall, const PageFrame& frame,

@@ -4,20 +4,18 @@
 #include <atomic>
 #include <cctype>
 
-#include "core/model/lookup.h"
 #include "core/refit/question.h"
 #include "core/refit/refit_job.h"
 #include "core/refit/slots.h"
-#include "ui/sheet/elevation_pages.h"
 #include "ui/sheet/note_column.h"
+#include "ui/sheet/question_drawing.h"
 
 namespace sillwright::sheet {
 
 namespace {
 
-constexpr double beside = 14;   // in of wall drawn on both sides of what collides
-constexpr double wellSeen = 56; // in: more helps nobody
-constexpr double gutter = 20;   // pt between words and drawing
+constexpr double beside = 14; // in of wall drawn on both sides of what collides
+constexpr double gutter = 20; // pt between words and drawing
 constexpr double shareOfWords = 0.6;
 constexpr double widestWords = 460; // pt
 constexpr double closeUp = 6;       // pt between notes on small paper
@@ -25,34 +23,6 @@ constexpr double closeUp = 6;       // pt between notes on small paper
 bool standsWrong(const CheckedWall& wall) {
   return std::any_of(wall.findings.begin(), wall.findings.end(),
                      [](const Finding& finding) { return finding.level == Level::Fix && isOfPosition(finding.rule); });
-}
-
-// Of what stands in one place; sills, panels and openings run past it.
-std::optional<Interval> standsIn(const WallLayout& layout, Id id) {
-  for (const ColumnBody& column : layout.columns)
-    if (column.id == id)
-      return column.box.s;
-  for (const StrapBody& strap : layout.straps)
-    if (strap.id == id)
-      return strap.plate.s;
-  for (const AnchorBody& anchor : layout.anchors)
-    if (anchor.id == id)
-      return around(anchor.station, anchor.diameter);
-  for (const BarBody& bar : layout.bars)
-    if (bar.id == id && bar.bar->run == BarRun::Upright)
-      return bar.box.s;
-  return std::nullopt;
-}
-
-// The piece of sill that bolts are asked of, or a panel or opening: taken where nothing stands in one place.
-std::optional<Interval> runsAlong(const WallLayout& layout, const Requirement& requirement, Id id) {
-  for (const SillPiece& piece : layout.sills)
-    if (piece.sill == id && piece.index == requirement.sillPiece.value_or(piece.index))
-      return piece.box.s;
-  if (const Panel* panel = findIn(layout.wall->panels, id))
-    return Interval{panel->from, panel->to};
-  const Opening* opening = findIn(layout.wall->openings, id);
-  return opening ? std::optional(Interval{opening->from, opening->to}) : std::nullopt;
 }
 
 void number(Pen& pen, int value, const std::string& words) {
@@ -141,9 +111,7 @@ void addQuestion(std::vector<Draft>& drafts, const Job& job, const WallQuestion&
   const Bounds content = drawHead(draft, frame, about(question, frame.content.x1 - frame.content.x0));
   const double width = std::min(widestWords, (content.x1 - content.x0 - gutter) * shareOfWords);
   const Bounds area{content.x0 + width + gutter, content.y0, content.x1, content.y1};
-  const Scale scale =
-      drawPart(draft.drawing, job, *asked.wall, placeOf(layout, asked.conflict, longestPart(area)), area);
-  draft.scale = scale.name;
+  draft.scale = drawQuestion(draft.drawing, job, *asked.wall, asked.conflict, area).name;
   const std::vector<Note> notes = notesOf(question, frame.width > 1000);
   const std::size_t rest =
       fillColumn(draft.drawing, notes, {content.x0, content.y0, content.x0 + width, content.y1}, 0);
@@ -152,24 +120,6 @@ void addQuestion(std::vector<Draft>& drafts, const Job& job, const WallQuestion&
 }
 
 } // namespace
-
-Interval placeOf(const WallLayout& layout, const NoLayout& conflict, double room) {
-  std::optional<Interval> place, along;
-  const auto take = [](std::optional<Interval>& all, const std::optional<Interval>& one) {
-    if (one)
-      all = all ? hull(*all, *one) : *one;
-  };
-  for (const Requirement& requirement : conflict.requirements)
-    for (const Id id : requirement.pieces) {
-      take(place, standsIn(layout, id));
-      take(along, runsAlong(layout, requirement, id));
-    }
-  const Interval whole{0, layout.length};
-  const Interval drawn = grown(place ? *place : along.value_or(whole), beside);
-  const double length = std::min(std::max(drawn.length(), std::min(wellSeen, room)), layout.length);
-  const double from = std::clamp(drawn.middle() - length / 2, 0.0, layout.length - length);
-  return {from, from + length};
-}
 
 std::vector<WallQuestion> questionsOf(const Job& job, const std::vector<std::shared_ptr<const CheckedWall>>& walls) {
   std::vector<std::shared_ptr<const CheckedWall>> wrong;

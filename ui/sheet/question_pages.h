@@ -23,8 +23,4 @@ std::vector<WallQuestion> questionsOf(const Job& job, const std::vector<std::sha
 void addQuestionPages(std::vector<Draft>& drafts, const Job& job, const std::vector<WallQuestion>& questions,
                       const PageFrame& frame);
 
-// The part of the wall that a question is about, with something on both sides; more than that where there is room for
-// so much (in).
-Interval placeOf(const WallLayout& layout, const NoLayout& conflict, double room);
-
 } // namespace sillwright::sheet
