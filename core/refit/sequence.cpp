@@ -19,7 +19,7 @@ struct Floor {
 
   explicit Floor(const Problem& given) : problem(mirrored(given)), most(kAnything) {
     anchors = mirrored(eased(sortAnchors(given, kAnything)));
-    const Weight guesses[] = {weightOf(0, 2, 2, 0, 0), weightOf(0, 8, 8, 0, 0), kAnything};
+    const Weight guesses[] = {weightOf(0, 8, 8, 0, 0), kAnything};
     for (const Weight& guess : guesses) {
       most = guess;
       sweep = sweepOf(problem, anchors, {.most = guess, .anyOption = true});

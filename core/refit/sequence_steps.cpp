@@ -1,7 +1,6 @@
 #include "core/refit/sequence_steps.h"
 
 #include <algorithm>
-#include <cstdlib>
 
 namespace sillwright::sequence {
 namespace {
@@ -33,6 +32,17 @@ std::vector<Mark> farthestAfterOf(const SillSteps& sill) {
   return farthest;
 }
 
+std::vector<Mark> farthestWithOf(const SillSteps& sill) {
+  std::vector<Mark> farthest{sill.first.to};
+  while (farthest.back() >= sill.stretch.from && farthest.back() < sill.stretch.to) {
+    const Mark next = sill.farthestNext[farthest.back() - sill.stretch.from];
+    if (next <= farthest.back())
+      break;
+    farthest.push_back(next);
+  }
+  return farthest;
+}
+
 SillSteps sillStepsOf(const SillPiece& sill, bool countWatch) {
   SillSteps steps;
   steps.stretch = steps.first = steps.last = sill.stretch;
@@ -45,6 +55,7 @@ SillSteps sillStepsOf(const SillPiece& sill, bool countWatch) {
   steps.bands = bandsOf(sill, countWatch);
   steps.farthestNext = farthestNextOf(sill);
   steps.farthestAfter = farthestAfterOf(steps);
+  steps.farthestWith = farthestWithOf(steps);
   for (const ReferenceBolt& bolt : sill.reference)
     steps.removal.push_back(bolt.fixed ? kNever : weightOf(0, 1, bolt.set ? 1 : 0, 0, 0));
   steps.removalsFrom.resize(sill.reference.size() + 1);
@@ -115,16 +126,6 @@ Effect Steps::effectAt(int sill, Mark station, int option, int state) const {
     return ground;
   const Group& group = anchors.groups[chains.parts[part].group];
   return sum(ground, (state == 0 ? group.easiest : group.stances[state - 1].effects).at(station, option));
-}
-
-Weight Steps::matching(int sill, int reference, Mark station, int option) const {
-  const ReferenceBolt& bolt = problem->sillPieces[sill].reference[reference];
-  if (bolt.shift[option] >= kFar)
-    return kNever;
-  const Mark moved = std::abs(station - bolt.station) + bolt.shift[option];
-  if (moved == 0)
-    return {};
-  return bolt.fixed ? kNever : weightOf(0, 0, bolt.set ? 1 : 0, 0, moved);
 }
 
 Weight leaving(const Steps& steps, const Spot& left) {

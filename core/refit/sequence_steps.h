@@ -1,6 +1,8 @@
 // Inside the optimiser: what it costs to go from one bolt to the next, with everything in between.
 #pragma once
 
+#include <cstdlib>
+
 #include "core/refit/sequence_chains.h"
 
 namespace sillwright::sequence {
@@ -21,6 +23,8 @@ struct SillSteps {
   std::vector<GapBand> bands;       // ascending, without gaps from 1 on
   std::vector<Mark> farthestNext;   // by mark of a bolt: rightmost mark of the next one. Never decreases
   std::vector<Mark> farthestAfter;  // by count, up to the least: rightmost mark of a bolt with so many left of it
+  std::vector<Mark>
+      farthestWith; // by count, up to what it takes to come to the end: the same with just so many. Ascending
   std::vector<Weight> removal;      // by reference bolt: removing it
   std::vector<Weight> removalsFrom; // by reference bolt: removing it and all to its right; one more, 0, at the end
 
@@ -58,7 +62,16 @@ struct Steps {
   static int firstState(int part) { return part < 0 ? 0 : 1; }
   Effect effectAt(int sill, Mark station, int option, int state) const;
   // Matching the reference bolt with a bolt there.
-  Weight matching(int sill, int reference, Mark station, int option) const;
+  Weight matching(int sill, int reference, Mark station, int option) const {
+    const ReferenceBolt& bolt = problem->sillPieces[sill].reference[reference];
+    const Mark shift = bolt.shift[option];
+    if (shift >= kFar)
+      return kNever;
+    const Mark moved = std::abs(station - bolt.station) + shift;
+    if (moved == 0)
+      return {};
+    return bolt.fixed ? kNever : weightOf(0, 0, bolt.set ? 1 : 0, 0, moved);
+  }
 };
 
 // A place a bolt stands at, with the state of the part that it is in (0 outside). Before the first bolt: station -kFar.

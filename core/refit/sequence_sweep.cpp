@@ -44,6 +44,9 @@ public:
     table.firstUse.assign(marks, 0);
     table.uses.assign(marks, 0);
     left.resize(stride);
+    counting.resize(table.counts);
+    leastAhead.assign(stride, kNever);
+    ahead.resize(stride);
   }
 
   void run() {
@@ -97,10 +100,13 @@ private:
     const Mark mark = sill.stretch.to - station; // seen from the other side
     if (!mayStand(station) || (sweep.bound.floor && !floorTable().holds(mark)))
       return false;
-    const Weight others = steps.anchors.standing + steps.allChains;
+    const Weight most = sweep.bound.most - steps.anchors.standing - steps.allChains;
+    if (sweep.bound.floor)
+      takeLeft(mark);
+    else
+      countLeft(station);
     for (int used = 0; used <= sill.references; ++used) {
-      left[used] = leftOf(mark, used);
-      if (isNever(left[used]) || sweep.bound.most < others + left[used])
+      if (most < left[used])
         continue;
       firstUse = std::min(firstUse, used);
       lastUse = std::max(lastUse, used);
@@ -113,27 +119,40 @@ private:
     return tables[tables.size() - 1 - which];
   }
 
-  Weight leftOf(Mark mark, int used) const {
-    if (!sweep.bound.floor)
-      return {};
+  void takeLeft(Mark mark) {
     const SillTable& floor = floorTable();
-    const int there = sill.references - used;
-    Weight least = kNever;
-    if (there < floor.firstUse[mark] || there >= floor.firstUse[mark] + floor.uses[mark])
-      return least;
-    for (int count = floor.firstCount[mark]; count < floor.counts; ++count)
-      least = std::min(least, floor.onward[floor.index(mark, 0, count, there, 0)]);
-    return least;
+    std::fill(left.begin(), left.end(), kNever);
+    for (int count = floor.firstCount[mark]; count < floor.counts; ++count) {
+      const Weight* onwardThere = &floor.onward[floor.index(mark, 0, count, floor.firstUse[mark], 0)];
+      for (int there = floor.firstUse[mark]; there < floor.firstUse[mark] + floor.uses[mark]; ++there)
+        if (there <= sill.references)
+          left[sill.references - there] = std::min(left[sill.references - there], *onwardThere++);
+    }
+  }
+
+  // Where nothing else is known: bolts that must be there and are none of the reference are added.
+  void countLeft(Mark station) {
+    const int fewest = static_cast<int>(std::lower_bound(sill.farthestWith.begin(), sill.farthestWith.end(), station) -
+                                        sill.farthestWith.begin());
+    for (int used = 0; used <= sill.references; ++used)
+      left[used] = weightOf(0, std::max(0, fewest - used), 0, 0, 0);
   }
 
   void stand(Mark station) {
+    width = lastUse - firstUse + 2;
+    lookBack(station);
+    if (sweep.bound.floor && !mayPay(station))
+      return;
     enterPart(steps.partAt(station));
     gatherPassed(station);
     if (part >= 0)
       gatherWithin(station);
-    width = lastUse - firstUse + 2;
+    leastCount = 0;
+    while (station > sill.farthestAfter[leastCount])
+      ++leastCount;
+    for (int count = 0; count < table.counts; ++count)
+      counting[count] = canCount(station, count);
     lookPast(station);
-    lookBack(station);
     states = 0;
     addStates(station, 1);
     if (part >= 0)
@@ -233,7 +252,7 @@ private:
         continue;
       passed[way].limit(farthest);
       for (int count = 0; count < table.counts; ++count)
-        if (canCount(station, count) && firstThen <= lastThen)
+        if (counting[count] && firstThen <= lastThen)
           passed[way].takeLeast(column(count, firstThen), column(count, lastThen) + 1, ways[way].cost,
                                 &past[beginPast(way, count) + firstThen - firstUse]);
     }
@@ -246,10 +265,33 @@ private:
     for (int used = firstUse; used <= lastUse; ++used)
       limit[used - firstUse] = sweep.bound.most - others - left[used];
     matching.resize(static_cast<std::size_t>(width) * steps.problem->depthOptions);
-    for (int option = 0; option < steps.problem->depthOptions; ++option)
+    for (int option = 0; option < steps.problem->depthOptions; ++option) {
+      Weight* match = &matching[option * width];
       for (int used = firstUse; used <= lastUse; ++used)
-        matching[option * width + used - firstUse] =
-            used < sill.references ? steps.matching(which, used, station, option) : kNever;
+        *match++ = used < sill.references ? steps.matching(which, used, station, option) : kNever;
+    }
+  }
+
+  // Whether the bound leaves a bolt here at all, going by what is left of it, what it costs to match it, and the least
+  // that any bolt to its right goes on with, by used.
+  bool mayPay(Mark station) {
+    for (int used = firstUse; used <= lastUse + 1; ++used) {
+      Weight& rest = ahead[used - firstUse];
+      rest = leastAhead[used];
+      if (station >= sill.last.from && used <= sill.references)
+        rest = std::min(rest, sill.removalsFrom[used] + steps.allChains);
+      rest = rest - endedBefore(station);
+    }
+    Weight least = kNever;
+    for (int used = lastUse - firstUse; used >= 0; --used) {
+      least = firstUse + used < sill.references ? least + sill.removal[firstUse + used] : kNever;
+      least = std::min(least, weightOf(0, 1, 0, 0, 0) + ahead[used]);
+      for (int option = 0; option < steps.problem->depthOptions; ++option)
+        least = std::min(least, matching[option * width + used] + ahead[used + 1]);
+      if (!(limit[used] < least))
+        return true;
+    }
+    return false;
   }
 
   // The states from those done up to so many.
@@ -258,8 +300,13 @@ private:
     if (upTo <= from)
       return;
     states = upTo;
-    makeNever(placing, begin(from, 0, 0), begin(states, 0, 0));
-    makeNever(onward, begin(from, 0, 0), begin(states, 0, 0));
+    for (std::vector<Weight>* rows : {&placing, &onward}) {
+      if (rows->size() < begin(states, 0, 0))
+        rows->resize(begin(states, 0, 0));
+      for (int state = from; state < states; ++state)
+        for (int option = 0; option < columns; ++option)
+          makeNever(*rows, begin(state, option, leastCount), begin(state, option, table.counts));
+    }
     for (int state = from; state < states; ++state)
       for (int option = 0; option < columns; ++option)
         addState({station, option, state});
@@ -283,7 +330,7 @@ private:
     const std::vector<Weight>& excess = steps.part(part).excess;
     Weight spare{-1};
     for (int option = 0; option < columns; ++option)
-      for (int count = 0; count < table.counts; ++count)
+      for (int count = leastCount; count < table.counts; ++count)
         for (int used = 0; used + 1 < width; ++used)
           if (const Weight& cost = placing[begin(0, option, count) + used]; !isNever(cost))
             spare = std::max(spare, limit[used] - cost - entering(steps, part, 0));
@@ -294,7 +341,7 @@ private:
     const Weight leave = leaving(steps, spot);
     for (const std::size_t way : waysFrom[spot.option])
       for (int count = 0; count < table.counts; ++count)
-        if (canCount(spot.station, count)) {
+        if (counting[count]) {
           const Weight* beyond = &past[beginPast(way, count)];
           Weight* then = &onward[begin(spot.state, spot.option, count)];
           for (int used = firstThen - firstUse; used <= lastThen - firstUse; ++used)
@@ -310,7 +357,7 @@ private:
       LeastRows& near = within[way * statesHere + spot.state];
       near.limit(farthestBy(spot.station, way));
       for (int count = 0; count < table.counts; ++count)
-        if (canCount(spot.station, count) && firstThen <= lastThen)
+        if (counting[count] && firstThen <= lastThen)
           near.takeLeast(column(count, firstThen), column(count, lastThen) + 1, ways[way].cost,
                          &onward[begin(spot.state, spot.option, count) + firstThen - firstUse]);
     }
@@ -333,9 +380,7 @@ private:
     const Weight added = effect + weightOf(0, 1, 0, 0, 0);
     const Weight before = entering(steps, part, spot.state);
     const Weight* match = &matching[static_cast<std::size_t>(option) * width];
-    for (int count = 0; count < table.counts; ++count) {
-      if (spot.station > sill.farthestAfter[count])
-        continue;
+    for (int count = leastCount; count < table.counts; ++count) {
       const Weight* then = &onward[begin(spot.state, spot.option, sweep.capped(which, count + 1))];
       Weight* placed = &placing[begin(spot.state, spot.option, count)];
       for (int used = lastUse - firstUse; used >= 0; --used) {
@@ -351,13 +396,24 @@ private:
     }
   }
 
+  // State 0 is below all others.
+  void countAhead(Mark station) {
+    const Weight more = entering(steps, part, 0) + endedBefore(station);
+    for (int option = 0; option < columns; ++option)
+      for (int count = leastCount; count < table.counts; ++count) {
+        const Weight* placed = &placing[begin(0, option, count)];
+        for (int used = firstUse; used <= lastUse; ++used)
+          leastAhead[used] = std::min(leastAhead[used], placed[used - firstUse] + more);
+      }
+  }
+
   // Keeps what the bound has left of the mark in work.
   void store(Mark mark) {
     int firstCount = table.counts;
     int first = lastUse + 1;
     int last = -1;
     for (int option = 0; option < columns; ++option)
-      for (int count = 0; count < table.counts; ++count)
+      for (int count = leastCount; count < table.counts; ++count)
         for (int used = firstUse; used <= lastUse; ++used)
           if (!isNever(placing[begin(0, option, count) + used - firstUse])) { // else no other state has any
             firstCount = std::min(firstCount, count);
@@ -366,6 +422,7 @@ private:
           }
     if (last < 0)
       return;
+    countAhead(mark + sill.stretch.from);
     fewestAhead = std::min(fewestAhead, first);
     mostAhead = std::max(mostAhead, last);
     table.base[mark] = table.placing.size();
@@ -409,13 +466,18 @@ private:
   int firstUse = 0;
   int lastUse = -1;
   int width = 0;
+  int leastCount = 0;         // of bolts left of it
+  std::vector<char> counting; // by count: whether it may be with the one here
   int states = 0;
   int firstThen = 0; // the references that may be used after it
   int lastThen = -1;
   std::vector<Weight> left;     // by used, 0 the first
   std::vector<Weight> limit;    // by used, firstUse the first, as all these
   std::vector<Weight> matching; // by option of the problem, used
-  std::vector<Weight> past; // by way, count, used
+  std::vector<Weight> past;     // by way, count, used
+  std::vector<Weight> ahead;    // by used
+  std::vector<Weight>
+      leastAhead; // by used, 0 the first: least of placing any bolt there and of the chains ended before
   std::vector<Weight> placing;
   std::vector<Weight> onward;
 };
