@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/geometry/clearance.h"
 #include "core/refit/marks.h"
 #include "core/rules/bolts_in_sill.h"
 #include "core/rules/measure.h"
@@ -41,7 +42,8 @@ std::size_t nearestSill(const WallLayout& layout, double station) {
 std::vector<SillToLay> sillsOf(const WallLayout& layout) {
   std::vector<SillToLay> sills;
   for (std::size_t i = 0; i < layout.sills.size(); ++i) {
-    SillToLay sill{i, marksIn(layout.sills[i].box.s), {}, {}};
+    // Past an inside corner the sill goes on beyond the wall; no bolt of this wall stands there.
+    SillToLay sill{i, marksIn(overlap(layout.sills[i].box.s, {0, layout.length})), {}, {}};
     if (!sills.empty() && sill.marks.from <= sills.back().marks.to) // at a splice the mark belongs to the left piece
       sill.marks.from = sills.back().marks.to + 1;
     sills.push_back(sill);
@@ -135,7 +137,35 @@ private:
     AnchorBody body = alone.anchors.front();
     body.sillPiece = sill.piece;
     body.bolt = nullptr; // that wall goes; see below
+    addProjections(body, make);
     return body;
+  }
+
+  // Steel wherever a bolt of the make has it that stands up more or less than the first.
+  void addProjections(AnchorBody& body, std::size_t make) const {
+    const double first = t_.out.makes[make].projection;
+    const std::vector<Capsule> foot = body.foot;
+    std::vector<double> told{first};
+    for (const Bolt& bolt : t_.layout.wall->bolts) {
+      if (!sameMake(bolt, t_.out.makes[make]) || std::find(told.begin(), told.end(), bolt.projection) != told.end())
+        continue;
+      told.push_back(bolt.projection);
+      const double up = bolt.projection - first;
+      body.shank.a.z = std::min(body.shank.a.z, foot.empty() ? body.shank.a.z : foot.front().a.z + up);
+      body.top = std::max(body.top, body.pour + bolt.projection);
+      body.bottom = std::min(body.bottom, body.pour + bolt.projection - body.boltType->length);
+      body.shank.b.z = std::max(body.shank.b.z, body.top - body.shank.radius);
+      for (Capsule part : foot) {
+        part.a.z += up;
+        part.b.z += up;
+        body.foot.push_back(part);
+      }
+    }
+    for (const Capsule& part : body.foot) {
+      const Box3 box = bounds(part);
+      body.steelBox = {hull(body.steelBox.s, box.s), hull(body.steelBox.d, box.d), hull(body.steelBox.z, box.z)};
+    }
+    body.steelBox.z = hull(body.steelBox.z, bounds(body.shank).z);
   }
 
   void add(SillToLay& sill, std::size_t make, double depth, const AnchorBody& body) {
@@ -162,8 +192,8 @@ private:
 } // namespace
 
 bool sameMake(const Bolt& a, const Bolt& b) {
-  return a.type == b.type && a.washer == b.washer && a.hook == b.hook && a.projection == b.projection &&
-         a.cutWasher == b.cutWasher && a.washerShift == b.washerShift;
+  return a.type == b.type && a.washer == b.washer && a.hook == b.hook && a.cutWasher == b.cutWasher &&
+         a.washerShift == b.washerShift;
 }
 
 Result<BoltsToLay> boltsToLay(Translation& t) {
@@ -171,7 +201,8 @@ Result<BoltsToLay> boltsToLay(Translation& t) {
   lay.sills = sillsOf(t.layout);
   for (const SillToLay& sill : lay.sills)
     if (sill.marks.from > sill.marks.to)
-      return Problem{"wall " + t.layout.wall->mark, "two sills lie one over the other"};
+      return Problem{"wall " + t.layout.wall->mark,
+                     "two sills lie one over the other, or one beyond the end of the wall"};
   addBefore(t, lay.sills);
   const bool anyBefore = !t.out.makes.empty();
   Stands stands(t, lay);

@@ -4,7 +4,7 @@
 #include <cmath>
 
 #include "core/refit/marks.h"
-#include "core/refit/wall_problem.h"
+#include "core/refit/wall_parts.h"
 #include "core/rules/proof.h"
 #include "core/rules/rule_book.h"
 
@@ -169,14 +169,31 @@ std::optional<RuleId> objection(const WallLayout& layout, const ResolvedLimits& 
   return std::nullopt;
 }
 
-Proposal proposalOf(const WallLayout& layout, const WallProblem& asked, const sequence::Layout& best,
-                    OffMarks offMarks) {
+struct Best {
+  WallProblem asked;
+  sequence::Layout layout;
+};
+
+void add(const Best& part, Proposal& proposal) {
+  const sequence::Cost& cost = part.layout.cost;
+  proposal.movement += inchesOf(static_cast<Mark>(cost.movement));
+  proposal.room = std::min(proposal.room, inchesOf(part.layout.room));
+  proposal.cost.ask += cost.ask;
+  proposal.cost.pieces += cost.pieces;
+  proposal.cost.setMoved += cost.setMoved;
+  proposal.cost.watch += cost.watch;
+  proposal.cost.movement += cost.movement;
+}
+
+Proposal proposalOf(const WallLine& wall, const std::vector<Best>& parts, OffMarks offMarks) {
   Proposal proposal;
-  proposal.wall = layout.wall->id;
-  proposal.changes = Way(*layout.wall, asked, best, offMarks).changes();
-  proposal.movement = inchesOf(static_cast<Mark>(best.cost.movement));
-  proposal.room = inchesOf(best.room);
-  proposal.cost = best.cost;
+  proposal.wall = wall.id;
+  proposal.room = inchesOf(sequence::kMostRoom);
+  for (const Best& part : parts) {
+    const std::vector<Change> changes = Way(wall, part.asked, part.layout, offMarks).changes();
+    proposal.changes.insert(proposal.changes.end(), changes.begin(), changes.end());
+    add(part, proposal);
+  }
   return proposal;
 }
 
@@ -194,30 +211,89 @@ NoLayout noLayoutOf(const WallLayout& layout, const WallProblem& asked, const se
   return none;
 }
 
-// With what framing might give as needs too; where that says nothing, without.
-Result<Refit> whyNot(const WallLayout& layout, const ResolvedLimits& limits, const RefitWishes& wishes,
-                     const WallProblem& asked, const sequence::Conflict& conflict) {
-  const auto withFraming = wallProblem(layout, limits, wishes, true);
-  if (withFraming)
-    if (const auto answer = sequence::layInOrder(withFraming->problem);
-        std::holds_alternative<sequence::Conflict>(answer))
-      return Refit{noLayoutOf(layout, *withFraming, std::get<sequence::Conflict>(answer))};
-  return Refit{noLayoutOf(layout, asked, conflict)};
+sequence::Conflict conflictIn(const sequence::Problem& problem) {
+  auto answer = sequence::layInOrder(problem);
+  auto* conflict = std::get_if<sequence::Conflict>(&answer);
+  return conflict ? std::move(*conflict) : sequence::Conflict{};
+}
+
+// Columns of the straps and rods that collide, and those that bolts collide with.
+std::vector<Id> columnsIn(const WallLine& wall, const NoLayout& conflict) {
+  std::vector<Id> columns;
+  const auto take = [&](Id id) {
+    if (findIn(wall.columns, id) && std::find(columns.begin(), columns.end(), id) == columns.end())
+      columns.push_back(id);
+  };
+  for (const Requirement& requirement : conflict.requirements)
+    for (const Id piece : requirement.pieces) {
+      take(piece);
+      if (const Strap* strap = findIn(wall.straps, piece))
+        take(strap->column);
+      if (const Rod* rod = findIn(wall.rods, piece))
+        take(rod->column);
+    }
+  return columns;
+}
+
+bool isAskedOf(const NoLayout& conflict, const Requirement& requirement) {
+  return requirement.kind == Requirement::Kind::Leeway ||
+         std::any_of(conflict.requirements.begin(), conflict.requirements.end(), [&](const Requirement& other) {
+           return other.kind == requirement.kind && other.rule == requirement.rule &&
+                  other.pieces == requirement.pieces && other.sillPiece == requirement.sillPiece &&
+                  other.at == requirement.at;
+         });
+}
+
+sequence::Conflict withAmounts(const sequence::Problem& problem, sequence::Conflict conflict) {
+  for (sequence::Relaxation& each : conflict.needs)
+    each.by = sequence::leastGiving(problem, each.need);
+  return conflict;
+}
+
+// What collides, once more, with what framing might give among it; only of what collides already, so that it stays a
+// smallest set. Where framing has no say in it, as it was.
+NoLayout withFraming(const WallLayout& layout, const ResolvedLimits& limits, const RefitWishes& wishes,
+                     NoLayout conflict) {
+  const auto asked = wallProblem(layout, limits, wishes, columnsIn(*layout.wall, conflict));
+  if (!asked)
+    return conflict;
+  for (WallProblem& part : partsOf(*asked)) {
+    sequence::Problem fewer = part.problem;
+    for (const sequence::Need need : sequence::needsOf(part.problem))
+      if (!isAskedOf(conflict, part.needs[static_cast<std::size_t>(need)]))
+        fewer = sequence::without(fewer, need);
+    if (sequence::canBeLaid(fewer))
+      continue;
+    sequence::Conflict smallest = conflictIn(fewer);
+    if (std::any_of(smallest.needs.begin(), smallest.needs.end(), [&](const sequence::Relaxation& each) {
+          return part.needs[static_cast<std::size_t>(each.need)].kind == Requirement::Kind::Leeway;
+        }))
+      return noLayoutOf(layout, part, withAmounts(part.problem, std::move(smallest)));
+  }
+  return conflict;
+}
+
+NoLayout whyNot(const WallLayout& layout, const ResolvedLimits& limits, const RefitWishes& wishes,
+                const WallProblem& part) {
+  return withFraming(layout, limits, wishes, noLayoutOf(layout, part, conflictIn(part.problem)));
 }
 
 } // namespace
 
 Result<Refit> refit(const WallLayout& layout, const ResolvedLimits& limits, const RefitWishes& wishes) {
-  const auto asked = wallProblem(layout, limits, wishes, false);
+  const auto asked = wallProblem(layout, limits, wishes);
   if (!asked)
     return asked.problem();
-  const auto answer = sequence::layInOrder(asked->problem);
-  if (const auto* conflict = std::get_if<sequence::Conflict>(&answer))
-    return whyNot(layout, limits, wishes, *asked, *conflict);
-  const sequence::Layout& best = std::get<sequence::Layout>(answer);
+  std::vector<Best> parts;
+  for (WallProblem& part : partsOf(*asked)) {
+    if (!sequence::canBeLaid(part.problem))
+      return Refit{whyNot(layout, limits, wishes, part)};
+    sequence::Layout best = std::get<sequence::Layout>(sequence::layInOrder(part.problem));
+    parts.push_back({std::move(part), std::move(best)});
+  }
   std::optional<RuleId> against;
   for (const OffMarks offMarks : {OffMarks::Stay, OffMarks::GoToMarks}) {
-    const Proposal proposal = proposalOf(layout, *asked, best, offMarks);
+    const Proposal proposal = proposalOf(*layout.wall, parts, offMarks);
     against = objection(withChanges(layout, proposal.changes), limits);
     if (!against)
       return Refit{proposal};
@@ -228,7 +304,7 @@ Result<Refit> refit(const WallLayout& layout, const ResolvedLimits& limits, cons
 
 Result<sequence::Problem> refitProblem(const WallLayout& layout, const ResolvedLimits& limits,
                                        const RefitWishes& wishes) {
-  const auto asked = wallProblem(layout, limits, wishes, false);
+  const auto asked = wallProblem(layout, limits, wishes);
   return asked ? Result<sequence::Problem>(asked->problem) : Result<sequence::Problem>(asked.problem());
 }
 

@@ -208,6 +208,9 @@ std::variant<Layout, Conflict> layInOrder(const Problem& problem);
 // Whether any layout holds all needs.
 bool canBeLaid(const Problem& problem);
 
+// For a problem that cannot be laid: see Relaxation::by.
+std::optional<Mark> leastGiving(const Problem& problem, Need need);
+
 // The same problem with room `by` (>= 0) asked of it: blocked intervals (of stations and of differences) grow by it at
 // both ends, `own` stretches lose it at both ends, allowed differences too, bolts keep it from the ends of their sill
 // piece, least gaps grow, most gaps and windows shrink by it. Left alone are counts, tolls, fixed, the own stretch and

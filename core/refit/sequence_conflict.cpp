@@ -77,6 +77,10 @@ bool canBeLaid(const Problem& problem) {
   return laysBare(bare(problem));
 }
 
+std::optional<Mark> leastGiving(const Problem& problem, Need need) {
+  return leastRelaxation(bare(problem), need);
+}
+
 Conflict conflictOf(const Problem& problem) {
   const Problem plain = bare(problem);
   Problem rest = plain;

@@ -168,7 +168,7 @@ void Needs::block(sequence::Ground& ground, const Requirement& requirement, Inte
 }
 
 Result<WallProblem> wallProblem(const WallLayout& given, const ResolvedLimits& limits, const RefitWishes& wishes,
-                                bool toAsk) {
+                                const std::vector<Id>& givers) {
   WallProblem out;
   out.wall = *given.wall;
   if (const auto wrong = wrongWishes(out.wall, wishes))
@@ -186,7 +186,7 @@ Result<WallProblem> wallProblem(const WallLayout& given, const ResolvedLimits& l
   all.counts = {};
   Needs needs(limits, out.needs);
   const WallLine& reference = wishes.reference ? *wishes.reference : out.wall;
-  Translation t{layout, limits, all, wishes, reference, toAsk, out, needs};
+  Translation t{layout, limits, all, wishes, reference, givers, out, needs};
   out.problem.countWatch = wishes.targets;
   if (const auto wrong = addColumns(t))
     return *wrong;

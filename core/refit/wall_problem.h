@@ -3,7 +3,9 @@
 // Where a wall is more than the problem can say, the problem asks a little more than the rules do, never less:
 //  - a stud that comes or goes with a column that has leeway is always there for the bolts;
 //  - a strap stays on its column, and at the panel end that it holds although another might hold it too;
-//  - two bolts at different depths stand as far apart for the question of bolt.gap as if they were at the same one.
+//  - two bolts at different depths stand as far apart for the question of bolt.gap as if they were at the same one;
+//  - bolts alike but for how far they stand up keep clear of bars as if each had the steel of all of them.
+// Where one bolt is enough for a piece of sill, two that it has stay two.
 #pragma once
 
 #include <map>
@@ -36,9 +38,9 @@ struct WallProblem {
 // How far the framing of a column that has no leeway might give, at most, when it is asked what would help.
 inline constexpr double framingGives = 1.5;
 
-// toAsk: what columns without leeway would give is part of the problem too, as a need; slower, only for conflicts.
+// givers: columns that have no leeway, of which the problem is to know as a need what it would help if they gave.
 Result<WallProblem> wallProblem(const WallLayout& layout, const ResolvedLimits& limits, const RefitWishes& wishes,
-                                bool toAsk);
+                                const std::vector<Id>& givers = {});
 
 // ---- parts of it, each in a file
 // The needs, each given its number when first asked for, and stretches of inches as ground of marks.
@@ -65,7 +67,7 @@ struct Translation {
   const ResolvedLimits& all; // every rule counts
   const RefitWishes& wishes;
   const WallLine& reference;
-  bool toAsk = false;
+  const std::vector<Id>& givers;
   WallProblem& out;
   Needs& needs;
 };

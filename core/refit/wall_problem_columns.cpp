@@ -24,10 +24,8 @@ WallLayout withNothingThatMoves(const Translation& t, Id but) {
                 t.layout.place);
 }
 
-bool somethingHangsOn(const WallLine& wall, Id column) {
-  const auto hangs = [&](const auto& piece) { return piece.column == column; };
-  return std::any_of(wall.straps.begin(), wall.straps.end(), hangs) ||
-         std::any_of(wall.rods.begin(), wall.rods.end(), hangs);
+bool gives(const Translation& t, const Column& column) {
+  return std::find(t.givers.begin(), t.givers.end(), column.id) != t.givers.end();
 }
 
 void addGround(Translation& t, const Column& column, double mayGive, sequence::Anchored& piece) {
@@ -42,7 +40,7 @@ void addGround(Translation& t, const Column& column, double mayGive, sequence::A
 }
 
 void addColumn(Translation& t, const Column& column) {
-  const double mayGive = t.toAsk ? std::max(column.leeway, framingGives) : column.leeway;
+  const double mayGive = gives(t, column) ? std::max(column.leeway, framingGives) : column.leeway;
   const bool isFixed = stays(t.wishes, column.id);
   const Column* before = findIn(t.reference.columns, column.id);
   sequence::Anchored piece;
@@ -79,7 +77,7 @@ void keepApart(Translation& t, const Column& left, const Column& right) {
 std::optional<Problem> addColumns(Translation& t) {
   std::vector<const Column*> columns;
   for (const Column& column : t.layout.wall->columns)
-    if (column.leeway >= tolerance::tapeMark || (t.toAsk && somethingHangsOn(*t.layout.wall, column.id)))
+    if (column.leeway >= tolerance::tapeMark || gives(t, column))
       columns.push_back(&column);
   std::stable_sort(columns.begin(), columns.end(),
                    [](const Column* a, const Column* b) { return a->station < b->station; });

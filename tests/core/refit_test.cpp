@@ -53,7 +53,8 @@ Counted countedOn(const WallLayout& layout, const ResolvedLimits& limits) {
   for (const Draft& draft : draftsOf(layout, limits)) {
     const Finding& finding = draft.finding;
     const bool movable = std::any_of(finding.pieces.begin(), finding.pieces.end(), [&](Id piece) {
-      return findIn(layout.wall->straps, piece) || findIn(layout.wall->bolts, piece) || findIn(layout.wall->rods, piece);
+      return findIn(layout.wall->straps, piece) || findIn(layout.wall->bolts, piece) ||
+             findIn(layout.wall->rods, piece);
     });
     counted.fix += finding.level == Level::Fix && isOfPosition(finding.rule) &&
                    (movable || finding.rule == RuleId::BoltCount || finding.rule == RuleId::StrapMissing);
@@ -140,7 +141,7 @@ TEST(Refit, ofSoundAndOfBrokenWallsBreaksNothingAndCostsWhatTheCheckerCounts) {
   for (const Job& job : {support::boatShedFront(), support::boatShedFrontSteelMoved(), support::ridgeHouse(),
                          support::punchListPractice()})
     expectSound(job, seen);
-  for (std::uint64_t seed = 1; seed <= 60; ++seed) {
+  for (std::uint64_t seed = 1; seed <= 36; ++seed) {
     const Job sound = seed % 4 == 0   ? support::ridgeHouse()
                       : seed % 4 == 1 ? support::boatShedFront()
                       : seed % 4 == 2 ? support::punchListPractice()
