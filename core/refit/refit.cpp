@@ -250,6 +250,13 @@ sequence::Conflict withAmounts(const sequence::Problem& problem, sequence::Confl
   return conflict;
 }
 
+sequence::Conflict smallestIn(const WallProblem& part) {
+  for (const WallProblem& smaller : smallerPartsOf(part))
+    if (!sequence::canBeLaid(smaller.problem))
+      return withAmounts(part.problem, conflictIn(smaller.problem));
+  return conflictIn(part.problem);
+}
+
 // What collides, once more, with what framing might give among it; only of what collides already, so that it stays a
 // smallest set. Where framing has no say in it, as it was.
 NoLayout withFraming(const WallLayout& layout, const ResolvedLimits& limits, const RefitWishes& wishes,
@@ -264,18 +271,20 @@ NoLayout withFraming(const WallLayout& layout, const ResolvedLimits& limits, con
         fewer = sequence::without(fewer, need);
     if (sequence::canBeLaid(fewer))
       continue;
-    sequence::Conflict smallest = conflictIn(fewer);
+    WallProblem asking = part;
+    asking.problem = std::move(fewer);
+    const sequence::Conflict smallest = smallestIn(asking);
     if (std::any_of(smallest.needs.begin(), smallest.needs.end(), [&](const sequence::Relaxation& each) {
           return part.needs[static_cast<std::size_t>(each.need)].kind == Requirement::Kind::Leeway;
         }))
-      return noLayoutOf(layout, part, withAmounts(part.problem, std::move(smallest)));
+      return noLayoutOf(layout, part, withAmounts(part.problem, smallest));
   }
   return conflict;
 }
 
 NoLayout whyNot(const WallLayout& layout, const ResolvedLimits& limits, const RefitWishes& wishes,
                 const WallProblem& part) {
-  return withFraming(layout, limits, wishes, noLayoutOf(layout, part, conflictIn(part.problem)));
+  return withFraming(layout, limits, wishes, noLayoutOf(layout, part, smallestIn(part)));
 }
 
 } // namespace

@@ -76,10 +76,11 @@ struct Numbers {
   std::vector<int> options;
 };
 
+using Picked = std::vector<bool>; // sill pieces, then anchored pieces
+
 class Part {
 public:
-  Part(const WallProblem& whole, Together& together, std::size_t group)
-      : whole_(whole), problem_(whole.problem), together_(together), group_(group) {}
+  Part(const WallProblem& whole, const Picked& picked) : whole_(whole), problem_(whole.problem), picked_(picked) {}
 
   WallProblem take() {
     part_.wall = whole_.wall;
@@ -95,7 +96,7 @@ public:
   }
 
 private:
-  bool isIn(std::size_t thing) { return together_.group(thing) == group_; }
+  bool isIn(std::size_t thing) const { return picked_[thing]; }
   std::size_t sills() const { return problem_.sillPieces.size(); }
 
   void takeOptions() {
@@ -146,7 +147,7 @@ private:
     for (sequence::Distance distance : problem_.distances) {
       distance.left = numbers_.anchored[distance.left];
       distance.right = numbers_.anchored[distance.right];
-      if (distance.left >= 0)
+      if (distance.left >= 0 && distance.right >= 0)
         part_.problem.distances.push_back(std::move(distance));
     }
     for (sequence::LeastGap gap : problem_.leastGaps) {
@@ -162,8 +163,7 @@ private:
 
   const WallProblem& whole_;
   const sequence::Problem& problem_;
-  Together& together_;
-  std::size_t group_;
+  const Picked& picked_;
   Numbers numbers_;
   WallProblem part_;
 };
@@ -183,12 +183,45 @@ std::vector<WallProblem> partsOf(const WallProblem& whole) {
   Together together = togetherIn(whole.problem);
   std::vector<WallProblem> parts;
   const std::size_t things = whole.problem.sillPieces.size() + whole.problem.anchored.size();
-  for (std::size_t thing = 0; thing < things; ++thing)
-    if (together.group(thing) == thing)
-      parts.push_back(Part(whole, together, thing).take());
+  for (std::size_t thing = 0; thing < things; ++thing) {
+    if (together.group(thing) != thing)
+      continue;
+    Picked picked(things);
+    for (std::size_t other = 0; other < things; ++other)
+      picked[other] = together.group(other) == thing;
+    parts.push_back(Part(whole, picked).take());
+  }
   std::stable_sort(parts.begin(), parts.end(),
                    [](const WallProblem& a, const WallProblem& b) { return leftOf(a) < leftOf(b); });
   return parts;
+}
+
+std::vector<WallProblem> smallerPartsOf(const WallProblem& part) {
+  const sequence::Problem& problem = part.problem;
+  const std::size_t sills = problem.sillPieces.size(), things = sills + problem.anchored.size();
+  std::vector<WallProblem> smaller;
+  for (std::size_t i = 0; i < problem.anchored.size(); ++i) { // a piece and its column
+    Picked picked(things);
+    picked[sills + i] = true;
+    for (const sequence::Distance& distance : problem.distances)
+      if (static_cast<std::size_t>(distance.right) == i && distance.need >= 0)
+        picked[sills + distance.left] = true;
+    smaller.push_back(Part(part, picked).take());
+  }
+  for (std::size_t i = 0; i < sills; ++i) { // a piece of sill with its bolts
+    Picked picked(things);
+    picked[i] = true;
+    smaller.push_back(Part(part, picked).take());
+  }
+  for (std::size_t i = 0; i < sills; ++i) { // and with what stands beside them
+    Picked picked(things);
+    picked[i] = true;
+    for (const sequence::Beside& beside : problem.besides)
+      if (meet(problem.sillPieces[i], problem.anchored[beside.anchored], beside))
+        picked[sills + beside.anchored] = true;
+    smaller.push_back(Part(part, picked).take());
+  }
+  return smaller;
 }
 
 } // namespace sillwright

@@ -9,4 +9,8 @@ namespace sillwright {
 // needs, and of the depth options only those that its sill pieces may have.
 std::vector<WallProblem> partsOf(const WallProblem& whole);
 
+// Some of what a part asks, and only of some of its pieces, from the least on: where one of these has no layout, the
+// part has none, and there it is soon told why.
+std::vector<WallProblem> smallerPartsOf(const WallProblem& part);
+
 } // namespace sillwright
