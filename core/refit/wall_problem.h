@@ -5,6 +5,7 @@
 //  - a strap stays on its column, and at the panel end that it holds although another might hold it too;
 //  - two bolts at different depths stand as far apart for the question of bolt.gap as if they were at the same one;
 //  - bolts alike but for how far they stand up keep clear of bars as if each had the steel of all of them.
+// Over a step in the pour line a sill lies level all the same, and the cover of its bolts counts as at its middle.
 // Where one bolt is enough for a piece of sill, two that it has stay two.
 #pragma once
 

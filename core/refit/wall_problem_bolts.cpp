@@ -8,6 +8,7 @@
 #include "core/refit/site.h"
 #include "core/rules/anchor_checks.h"
 #include "core/rules/bolts_in_sill.h"
+#include "core/rules/concrete_cover.h"
 #include "core/rules/measure.h"
 #include "core/rules/rule_book.h"
 #include "core/rules/subjects.h"
@@ -209,6 +210,15 @@ std::vector<Mark> whereCoverIsAsked(const WallLayout& bare, const AnchorBody& bo
   return asked;
 }
 
+// Faces beside a bolt, not over or under it: those say nothing of where it stands.
+std::size_t facesTooNear(const WallLayout& alone, const ResolvedLimits& all) {
+  Drafts drafts;
+  checkBoltCover(alone, all, drafts);
+  return static_cast<std::size_t>(std::count_if(drafts.begin(), drafts.end(), [](const Draft& draft) {
+    return fieldOf(static_cast<CoverFace>(draft.finding.variant)) != Correction::Field::Height;
+  }));
+}
+
 void tollCover(Translation& t, const WallLayout& bare, const AnchorBody& body, Stretch frame,
                sequence::Ground& ground) {
   WallLayout alone = bare;
@@ -222,12 +232,11 @@ void tollCover(Translation& t, const WallLayout& bare, const AnchorBody& body, S
   };
   for (const Mark mark : asked) {
     slide(alone.anchors.front(), inchesOf(mark) - alone.anchors.front().station);
-    Drafts drafts;
-    checkBoltCover(alone, t.all, drafts);
-    if (drafts.size() == running)
+    const std::size_t here = facesTooNear(alone, t.all);
+    if (here == running)
       continue;
     close(mark - 1);
-    running = drafts.size();
+    running = here;
     since = mark;
   }
   close(frame.to);
