@@ -197,12 +197,20 @@ Proposal proposalOf(const WallLine& wall, const std::vector<Best>& parts, OffMar
   return proposal;
 }
 
+// A strap that is still to be added goes by its column.
+Id named(const WallProblem& asked, Id piece) {
+  const bool isAdded = std::find(asked.added.begin(), asked.added.end(), piece) != asked.added.end();
+  return isAdded ? findIn(asked.wall.straps, piece)->column : piece;
+}
+
 NoLayout noLayoutOf(const WallLayout& layout, const WallProblem& asked, const sequence::Conflict& conflict) {
   NoLayout none{layout.wall->id, {}};
   for (const sequence::Relaxation& relaxation : conflict.needs) {
     Requirement requirement = asked.needs[static_cast<std::size_t>(relaxation.need)];
     if (relaxation.by)
       requirement.by = inchesOf(*relaxation.by);
+    for (Id& piece : requirement.pieces)
+      piece = named(asked, piece);
     for (Id& piece : requirement.pieces)
       if (const Strap* strap = findIn(asked.wall.straps, piece); strap && !findIn(layout.wall->straps, piece))
         piece = strap->column;

@@ -66,8 +66,8 @@ struct Requirement {
   };
   Kind kind = Kind::Rule;
   RuleId rule = RuleId::StrapEdge;
-  // First the one it is asked of (of bolts: their sill; none where it is asked of all of them), then what it is asked
-  // against. A strap that a panel end lacks is named by the column it would hang on.
+  // First the one it is asked of, then what it is asked against. Of bolts: their sill, or an empty id for the bolts of any
+  // sill; empty for two bolts side by side. A strap that is still to be added goes by its column.
   std::vector<Id> pieces;
   std::optional<int> sillPiece = {}; // of bolts: which piece of that sill, from the left, 0 the first
   std::optional<Interval> at = {};   // what stands in the way, where that is no piece: a stud, an end

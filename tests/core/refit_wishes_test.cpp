@@ -178,6 +178,28 @@ TEST(RefitRefuses, wallsWithNothingOnThemQuietly) {
   EXPECT_EQ(proposal.movement, 0);
 }
 
+TEST(RefitLaysOut, andSaysOfAStrapThatIsToBeAddedWhatItsColumnCannotTake) {
+  Front front;
+  const Strap strap = front.strap("S1");
+  std::erase_if(front.wall.straps, [&](const Strap& other) { return other.id == strap.id; });
+  for (double s = 0.5; s < 6; s += 0.75) {
+    Bar bar;
+    bar.id = Id{front.job.nextId + 100 + static_cast<std::uint32_t>(s * 16)};
+    bar.planned = {{s, 3.25, -28}, {s, 3.25, -2}};
+    front.wall.bars.push_back(bar);
+  }
+  const auto answer = front.refitted();
+  ASSERT_TRUE(answer) << answer.problem().text();
+  const auto* none = std::get_if<NoLayout>(&*answer);
+  ASSERT_NE(none, nullptr);
+  for (const Requirement& requirement : none->requirements)
+    for (const Id piece : requirement.pieces)
+      EXPECT_TRUE(findPiece(front.wall, piece)) << piece.value;
+  EXPECT_TRUE(std::any_of(none->requirements.begin(), none->requirements.end(), [&](const Requirement& requirement) {
+    return !requirement.pieces.empty() && requirement.pieces[0] == strap.column;
+  }));
+}
+
 TEST(RefitRefuses, nothingForAColumnWithoutLeewayButSaysThatItHasNone) {
   Front front; // bars on both sides of the strap at the corner, and a column that gives nothing
   Strap& strap = front.strap("S1");
