@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 #include "core/refit/site.h"
 
@@ -79,6 +80,30 @@ std::vector<BoundedSlot> onAnyColumn(const Site& site, const StrapBody& strap, b
   return slots;
 }
 
+bool alikeButForStation(const Capsule& a, const Capsule& b) {
+  const auto shape = [](const Capsule& bar) {
+    return std::tuple(bar.radius, bar.b.s - bar.a.s, bar.a.d, bar.b.d, bar.a.z, bar.b.z);
+  };
+  return shape(a) == shape(b);
+}
+
+// Where a bar may stand does not depend on where it is: bars that are alike share what blocks them.
+void addBars(const Site& site, std::vector<PieceSlots>& all) {
+  std::vector<std::pair<const BarBody*, std::vector<Blocked>>> kinds;
+  for (const BarBody& bar : site.layout.bars) {
+    if (bar.bar->run != BarRun::Upright || bar.found)
+      continue;
+    auto kind = std::find_if(kinds.begin(), kinds.end(),
+                             [&](const auto& known) { return alikeButForStation(known.first->body, bar.body); });
+    if (kind == kinds.end()) {
+      Blocks blocks(site);
+      blockBar(site, bar, blocks);
+      kind = kinds.insert(kinds.end(), {&bar, blocks.take()});
+    }
+    all.push_back(slotsOf(site, bar.id, PieceKind::Bar, (bar.body.a.s + bar.body.b.s) / 2, kind->second));
+  }
+}
+
 } // namespace
 
 bool isOfPosition(RuleId rule) {
@@ -126,7 +151,8 @@ bool hasSlots(const WallLine& wall, Id piece) {
   const Bar* bar = findIn(wall.bars, piece);
   const bool movable = bar && bar->run == BarRun::Upright && !bar->found;
   const Column* column = findIn(wall.columns, piece);
-  return movable || (column && column->leeway > 0) || findIn(wall.straps, piece) || findIn(wall.bolts, piece) || findIn(wall.rods, piece);
+  return movable || (column && column->leeway > 0) || findIn(wall.straps, piece) || findIn(wall.bolts, piece) ||
+         findIn(wall.rods, piece);
 }
 
 std::vector<Blocked> blockedStretches(const WallLayout& layout, const ResolvedLimits& limits, Id piece) {
@@ -161,10 +187,7 @@ std::vector<PieceSlots> slotsOf(const WallLayout& layout, const ResolvedLimits& 
   for (const AnchorBody& anchor : layout.anchors)
     add(anchor.id, anchor.isRod ? PieceKind::Rod : PieceKind::Bolt, anchor.station,
         [&](Blocks& blocks) { (anchor.isRod ? blockRod : blockBolt)(site, anchor, blocks); });
-  for (const BarBody& bar : layout.bars)
-    if (bar.bar->run == BarRun::Upright && !bar.found)
-      add(bar.id, PieceKind::Bar, (bar.body.a.s + bar.body.b.s) / 2,
-          [&](Blocks& blocks) { blockBar(site, bar, blocks); });
+  addBars(site, all);
   return all;
 }
 
