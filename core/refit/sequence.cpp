@@ -14,18 +14,15 @@ namespace {
 struct Floor {
   Problem problem;
   Anchors anchors;
-  Sweep sweep;
   Weight most; // what it was bounded by
+  Sweep sweep;
 
-  explicit Floor(const Problem& given) : problem(mirrored(given)), most(kAnything) {
-    anchors = mirrored(eased(sortAnchors(given, kAnything)));
-    const Weight guesses[] = {weightOf(0, 8, 8, 0, 0), kAnything};
-    for (const Weight& guess : guesses) {
-      most = guess;
-      sweep = sweepOf(problem, anchors, {.most = guess, .anyOption = true});
-      if (!isNever(sweep.best))
-        return;
-    }
+  // Mostly a bar has moved and few bolts need be others.
+  explicit Floor(const Problem& given)
+      : problem(mirrored(given)), anchors(mirrored(eased(sortAnchors(given, kAnything)))),
+        most(weightOf(0, 2, 2, 0, 0)), sweep(sweepOf(problem, anchors, {.most = most, .anyOption = true})) {
+    if (isNever(sweep.best))
+      raise();
   }
   Floor(const Floor&) = delete;
   Floor& operator=(const Floor&) = delete;
@@ -42,7 +39,6 @@ Sweep bestSweep(const Problem& problem, Floor& floor) {
   const Weight least = floor.sweep.best;
   const Weight guesses[] = {least + weightOf(0, 0, 0, 0, 32),
                             least + weightOf(0, 0, 0, 2, 160),
-                            withAnyLower(least),
                             withAnyLower(least + weightOf(0, 0, 2, 0, 0)),
                             least + weightOf(0, 2, 4, 0, 0),
                             least + weightOf(1, 4, 8, 0, 0),

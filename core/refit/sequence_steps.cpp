@@ -78,29 +78,24 @@ std::vector<Mark> leastGapsOf(const Problem& problem) {
 void chartChains(Steps& steps) {
   const std::size_t marks = steps.axis.to - steps.axis.from + 1;
   steps.partOf.assign(marks, -1);
-  steps.begunBy.resize(marks);
-  steps.endedBefore.resize(marks);
+  steps.chainsEnded.resize(marks);
   steps.chains = chainsOf(steps.anchors);
-  Weight begun;
-  Weight ended;
-  std::size_t next = 0;
   const std::vector<Chain>& chains = steps.chains.chains;
+  std::size_t ended = 0;
   for (Mark mark = steps.axis.from; mark <= steps.axis.to; ++mark) {
-    const std::size_t at = mark - steps.axis.from;
-    if (next < chains.size() && mark > chains[next].reach.to)
-      ended = ended + chains[next++].least;
-    if (next < chains.size() && mark == chains[next].reach.from)
-      begun = begun + chains[next].least;
-    steps.begunBy[at] = begun;
-    steps.endedBefore[at] = ended;
+    if (ended < chains.size() && mark > chains[ended].reach.to)
+      ++ended;
+    steps.chainsEnded[mark - steps.axis.from] = static_cast<int>(ended);
   }
   for (std::size_t index = 0; index < steps.chains.parts.size(); ++index) {
     const Stretch& marksOfIt = steps.chains.parts[index].marks;
     for (Mark mark = marksOfIt.from; mark <= marksOfIt.to; ++mark)
       steps.partOf[mark - steps.axis.from] = static_cast<int>(index);
   }
+  steps.leastOf = {{}};
   for (const Chain& chain : chains)
-    steps.allChains = steps.allChains + chain.least;
+    steps.leastOf.push_back(steps.leastOf.back() + chain.least);
+  steps.allChains = steps.leastOf.back();
 }
 
 } // namespace
@@ -132,8 +127,10 @@ Weight leaving(const Steps& steps, const Spot& left) {
   if (left.station < steps.axis.from)
     return {};
   const int part = steps.partAt(left.station);
-  const Weight begun = steps.begunBy[left.station - steps.axis.from];
-  return part < 0 ? Weight{} - begun : steps.part(part).after[left.state] - begun;
+  const Weight& ended = steps.endedBefore(left.station);
+  if (part < 0)
+    return Weight{} - ended;
+  return steps.part(part).after[left.state] - ended - steps.chains.chains[steps.part(part).chain].least;
 }
 
 std::vector<Weight> along(const Steps& steps, int part, int state, int toPart) {

@@ -46,8 +46,8 @@ struct Steps {
   std::vector<Mark> leastGap;      // by option of the left bolt * columns + option of the right one
   Stretch axis;                    // from the first mark of the first sill piece to the last of the last
   std::vector<int> partOf;         // by mark of the axis: the part of a chain that it lies in, or -1
-  std::vector<Weight> begunBy;     // by mark: least costs of the chains that begin there or before
-  std::vector<Weight> endedBefore; // by mark: least costs of the chains that end before it
+  std::vector<int> chainsEnded;    // by mark: how many chains end before it
+  std::vector<Weight> leastOf;     // by number of chains: what the first so many cost at least
   Weight allChains;
 
   Mark gap(int left, int right) const { return leastGap[left * columns + right]; }
@@ -57,6 +57,8 @@ struct Steps {
   bool sameChain(int part, int other) const {
     return part >= 0 && other >= 0 && chains.parts[part].chain == chains.parts[other].chain;
   }
+  // Least costs of the chains that end before a mark.
+  const Weight& endedBefore(Mark station) const { return leastOf[chainsEnded[station - axis.from]]; }
   int statesIn(int part) const { return part < 0 ? 1 : chains.parts[part].states(); }
   // The first state that a bolt may really be in.
   static int firstState(int part) { return part < 0 ? 0 : 1; }

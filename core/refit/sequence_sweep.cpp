@@ -54,6 +54,8 @@ public:
       if (findLeft(station))
         stand(station);
     chartEntering();
+    if (sweep.bound.anyOption) // nobody asks
+      table.placing = {};
   }
 
 private:
@@ -75,7 +77,7 @@ private:
     }
   }
 
-  const Weight& endedBefore(Mark station) const { return steps.endedBefore[station - steps.axis.from]; }
+  const Weight& endedBefore(Mark station) const { return steps.endedBefore(station); }
 
   // Calls visit(option) for the options of the problem that make one column of the table.
   template <typename Visit> void forEachOption(int column, Visit visit) const {

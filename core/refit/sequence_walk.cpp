@@ -115,7 +115,7 @@ private:
     if (!table.holds(mark))
       return;
     if (!steps.sameChain(here, there))
-      rest = rest - leaving(steps, spotOf(live)) - steps.endedBefore[station - steps.axis.from];
+      rest = rest - leaving(steps, spotOf(live)) - steps.endedBefore(station);
     for (int state = Steps::firstState(there); state < table.states[mark]; ++state) {
       const Weight before = here < 0 || !steps.sameChain(here, there) ? entering(steps, there, state)
                                                                       : goneAlong(live.state, there)[state - 1];

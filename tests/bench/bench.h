@@ -16,6 +16,11 @@ struct Measure {
 // Median seconds of one call, over `rounds` timings of as many calls as make a timing long enough to trust.
 double secondsPerCall(const std::function<void()>& call, int rounds = 7);
 
+// Seconds of the processor, so that what else the machine does matters less: of this one call; least of one call over
+// `rounds` timings.
+double processorSecondsOf(const std::function<void()>& call);
+double leastProcessorSeconds(const std::function<void()>& call, int rounds = 5);
+
 // How long one call takes against another, both timed in turn over `rounds` rounds: least time against least time, and
 // the median of the rounds' own ratios.
 struct Ratio {

@@ -1,11 +1,11 @@
-// What slots cost, against checking the same wall.
+// What slots cost, against checking the same wall; and the layout in order.
 #include <algorithm>
 
 #include "core/model/lookup.h"
 #include "core/refit/slots.h"
 #include "core/rules/proof.h"
 #include "core/rules/rule_book.h"
-#include "tests/bench/bench.h"
+#include "tests/bench/refit_measures.h"
 #include "tests/support/fill_wall.h"
 
 namespace sillwright::bench {
@@ -15,7 +15,9 @@ namespace {
 constexpr double length = 480;
 constexpr std::size_t anchors = 20, bars = 60;
 
-std::size_t anchorsOf(const WallLine& wall) { return wall.straps.size() + wall.bolts.size() + wall.rods.size(); }
+std::size_t anchorsOf(const WallLine& wall) {
+  return wall.straps.size() + wall.bolts.size() + wall.rods.size();
+}
 
 std::size_t fixes(const Job& job, const WallLine& wall) {
   const Findings found = checkWall(layOut(job, std::make_shared<const WallLine>(wall)), resolve(*job.limits));
@@ -23,7 +25,8 @@ std::size_t fixes(const Job& job, const WallLine& wall) {
       std::count_if(found.begin(), found.end(), [](const Finding& f) { return f.level == Level::Fix; }));
 }
 
-// A front of 40 ft with a door and three panels, filled up to 20 straps and bolts and 60 bars, none of which adds a FIX.
+// A front of 40 ft with a door and three panels, filled up to 20 straps and bolts and 60 bars, none of which adds a
+// FIX.
 struct Front {
   Job job;
   WallLine wall;
@@ -88,13 +91,16 @@ std::vector<Measure> refit(int&, char**) {
   };
   const Ratio ratio = secondsAgainst(slots, [&] { found = checkWall(layOut(front.job, wall), limits).size(); });
   const Ratio bare = secondsAgainst(slots, [&] { found = draftsOf(layOut(front.job, wall), limits).size(); });
-  return {{"slots-pieces", static_cast<double>(anchorsOf(front.wall)), "straps, bolts and rods"},
-          {"slots-bars", static_cast<double>(front.wall.bars.size()), "bars"},
-          {"slots-found", static_cast<double>(stretches), "slots"},
-          {"slots-findings", static_cast<double>(found), "findings of the wall"},
-          {"slots", ratio.ofLeast, "full checks of the wall (least of 15 rounds)"},
-          {"slots-bare", bare.ofLeast, "full checks without corrections (least of 15 rounds)"},
-          {"slots-median", ratio.median, "full checks of the wall (median of 15 rounds)"}};
+  std::vector<Measure> measures{{"slots-pieces", static_cast<double>(anchorsOf(front.wall)), "straps, bolts and rods"},
+                                {"slots-bars", static_cast<double>(front.wall.bars.size()), "bars"},
+                                {"slots-found", static_cast<double>(stretches), "slots"},
+                                {"slots-findings", static_cast<double>(found), "findings of the wall"},
+                                {"slots", ratio.ofLeast, "full checks of the wall (least of 15 rounds)"},
+                                {"slots-bare", bare.ofLeast, "full checks without corrections (least of 15 rounds)"},
+                                {"slots-median", ratio.median, "full checks of the wall (median of 15 rounds)"}};
+  for (const auto& more : {refitGrowth(), refitAgainstSolver()})
+    measures.insert(measures.end(), more.begin(), more.end());
+  return measures;
 }
 
 } // namespace sillwright::bench
