@@ -185,6 +185,20 @@ Result<Piece> newSill(const WallLayout& layout, const std::string& key, double s
   return Piece{sill};
 }
 
+// The marks of its ends as the nearest panel of the wall has them; on a wall without any, the only one of the plan.
+void markLikeNearest(Panel& panel, const WallLayout& layout) {
+  const auto& others = layout.wall->panels;
+  const auto away = [&](const Panel& other) { return gap(Interval{other.from, other.to}, {panel.from, panel.to}); };
+  const auto nearest =
+      std::min_element(others.begin(), others.end(), [&](const Panel& a, const Panel& b) { return away(a) < away(b); });
+  if (nearest != others.end()) {
+    panel.leftMark = nearest->leftMark;
+    panel.rightMark = nearest->rightMark;
+  } else if (layout.marks->size() == 1) {
+    panel.leftMark = panel.rightMark = layout.marks->front().mark;
+  }
+}
+
 Result<Piece> newPanel(const WallLayout& layout, double station) {
   std::vector<Interval> blocked;
   for (const Opening& opening : layout.wall->openings)
@@ -198,6 +212,7 @@ Result<Piece> newPanel(const WallLayout& layout, double station) {
   panel.from = stretch->from;
   panel.to = stretch->to;
   panel.height = layout.wall->wallHeight;
+  markLikeNearest(panel, layout);
   return Piece{panel};
 }
 

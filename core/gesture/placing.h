@@ -1,6 +1,7 @@
 // New pieces from the shelf: what a shelf key stands for, with sensible first values where it is put down.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -22,9 +23,18 @@ std::vector<ShelfItem> shelfOf(const Job& job);
 
 // A piece without id and mark, at a station of the wall. A strap belongs to the column it lands on; a bolt gets the
 // depth at which its washer satisfies the sheathed edge and the middle third, where one exists, and the projection its
-// stack needs; a rod needs a column near by. Problem: the key is unknown, or the piece cannot stand there.
-// near: how far, in, a column may be to be meant.
+// stack needs; a rod needs a column near by; a panel has the marks of its nearest neighbour. Problem: the key is
+// unknown, or the piece cannot stand there. near: how far, in, a column may be to be meant.
 Result<Piece> newPiece(const Job& job, const WallLayout& layout, const std::string& key, double station, double near);
+
+// The shelf's first bolt as it would be put into a piece of sill that has none, or into the first one; nothing where
+// there is no sill, or no bolt on the shelf.
+std::optional<Bolt> boltToAdd(const Job& job, const WallLayout& layout);
+
+// A panel that has just been put down, with what its ends call for: a strap on the column at each end whose mark names
+// one, bolts in the sill under it. What stands already stays where it is; the job as it is where nothing can be added
+// so that no FIX of position is left.
+Job withEndsLaidOut(const Job& job, PieceRef panel);
 
 // The column a strap at a station is nailed to: the one its centre line stands on, trimmers last; empty for none.
 Id columnUnder(const WallLayout& layout, double station, double near);

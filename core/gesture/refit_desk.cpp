@@ -23,11 +23,6 @@ double placeOf(const WallLine& wall, const Change& change) {
   return stand ? stand->station : 0;
 }
 
-bool hasBolt(const WallLayout& layout, std::size_t sillPiece) {
-  return std::any_of(layout.anchors.begin(), layout.anchors.end(),
-                     [&](const AnchorBody& anchor) { return anchor.bolt && anchor.sillPiece == sillPiece; });
-}
-
 } // namespace
 
 RefitAnswer answerTo(const RefitQuestion& question) {
@@ -48,25 +43,11 @@ void RefitDesk::open(Aim aim) {
   ask();
 }
 
-// As on the shelf: the first bolt, made for the first piece of sill that has none.
-std::optional<Bolt> RefitDesk::boltToAdd() const {
-  const WallLayout& layout = wall_->layout;
-  const auto& types = layout.types->bolts;
-  if (aim_ != Aim::LayOut || types.empty() || layout.sills.empty())
-    return std::nullopt;
-  std::size_t bare = 0;
-  while (bare < layout.sills.size() && hasBolt(layout, bare))
-    ++bare;
-  const SillPiece& sill = layout.sills[bare < layout.sills.size() ? bare : 0];
-  const auto made =
-      newPiece(session_.settled(), layout, "bolt:" + std::to_string(types.front().id.value), sill.box.s.middle(), 0);
-  return made ? std::optional(std::get<Bolt>(*made)) : std::nullopt;
-}
-
 void RefitDesk::ask() {
   limits_ = resolve(*wall_->layout.limits);
   RefitQuestion question{++number_, wall_, limits_, {}};
-  question.wishes.boltToAdd = boltToAdd();
+  if (aim_ == Aim::LayOut)
+    question.wishes.boltToAdd = boltToAdd(session_.settled(), wall_->layout);
   for (const RefitRow& row : rows_)
     if (isRefused(row))
       question.wishes.staying.push_back(pieceOf(row.change));

@@ -85,7 +85,6 @@ private:
   void show();
   void tell();
   void shut(Closing why);
-  std::optional<Bolt> boltToAdd() const;
   void apply(const std::vector<Change>& changes, const std::string& name);
 
   Session& session_;

@@ -68,8 +68,11 @@ void Workbench::dropPlace(const PointerAt& pointer) {
   if (!holding() || !held_->grip.newPiece)
     return;
   const bool refused = held_->refused || !held_->grip.grabbed.piece;
-  if (!refused)
+  if (!refused) {
     land();
+    if (held_->shelfKey == "panel")
+      session_.preview(withEndsLaidOut(job(), held_->grip.grabbed));
+  }
   const std::string name = held_->name;
   const Selection selection = held_->grip.pieces;
   letGo();

@@ -8,6 +8,7 @@
 
 #include "core/gesture/workbench.h"
 #include "edit_jobs.h"
+#include "tests/support/sample_jobs.h"
 
 namespace sillwright {
 namespace {
@@ -285,6 +286,42 @@ TEST_F(RefitDeskTest, AJobWithoutWallsOpensNothing) {
   Workbench empty(newJob());
   empty.refitDesk().open(RefitDesk::Aim::LeastMoved);
   EXPECT_FALSE(empty.refitDesk().isOpen());
+}
+
+// The front of the boat shed with every strap and bolt taken away, laid out on the spot.
+TEST(RefitDeskOnSamples, AnEmptyWallIsLaidOut) {
+  Job job = support::boatShedFront();
+  WallLine front = job.walls[0];
+  front.straps.clear();
+  front.bolts.clear();
+  job.walls.replace(front);
+  Workbench bench(job);
+  bench.refitDesk().open(RefitDesk::Aim::LayOut);
+  ASSERT_EQ(bench.refitDesk().state(), RefitDesk::State::Proposed);
+  EXPECT_EQ(bench.session().settled(), job);
+  ASSERT_TRUE(bench.refitDesk().accept());
+  const WallLine& laidOut = bench.session().settled().walls[0];
+  EXPECT_EQ(laidOut.straps.size(), 4u);
+  EXPECT_GE(laidOut.bolts.size(), 4u); // two a piece of sill at least
+  EXPECT_EQ(bench.checker().counts().fix, 0);
+  bench.refitDesk().open(RefitDesk::Aim::LayOut);
+  ASSERT_EQ(bench.refitDesk().state(), RefitDesk::State::Proposed);
+  EXPECT_TRUE(bench.refitDesk().rows().empty());
+}
+
+TEST(RefitDeskOnSamples, WhatIsRefusedOfTheSampleStaysWhereItIs) {
+  Workbench bench(support::boatShedFrontSteelMoved());
+  RefitDesk& desk = bench.refitDesk();
+  desk.open(RefitDesk::Aim::LeastMoved);
+  ASSERT_EQ(desk.state(), RefitDesk::State::Proposed);
+  ASSERT_GT(desk.rows().size(), 1u);
+  const Change last = desk.rows().back().change;
+  desk.tick(desk.rows().size() - 1, false);
+  ASSERT_EQ(desk.state(), RefitDesk::State::Proposed);
+  EXPECT_EQ(desk.rows().back(), (RefitRow{last, false}));
+  ASSERT_TRUE(desk.accept());
+  EXPECT_EQ(*findPiece(bench.session().settled().walls[0], pieceOf(last)), *last.before);
+  EXPECT_EQ(bench.checker().counts().fix, 0);
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 // Gestures without a window: the hand presses, drags, lets go, and anything may come in between.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <functional>
 #include <memory>
 #include <random>
@@ -141,6 +142,58 @@ TEST(Workbench, everythingOfTheShelfCanBePutDownAndTakenBack) {
     EXPECT_TRUE(bench->job() == before) << item.key;
     EXPECT_FALSE(bench->session().history().canUndo());
   }
+}
+
+namespace {
+
+// The front with nothing at its left pier but columns, sill, studs and bars.
+Job leftPierBare() {
+  Job job = support::boatShedFront();
+  WallLine front = job.walls[0];
+  const auto atLeft = [](double station) { return station < 48; };
+  std::erase_if(front.panels, [&](const Panel& panel) { return atLeft(panel.from); });
+  std::erase_if(front.straps, [&](const Strap& strap) { return atLeft(strap.station); });
+  std::erase_if(front.bolts, [&](const Bolt& bolt) { return atLeft(bolt.station); });
+  job.walls.replace(front);
+  return job;
+}
+
+} // namespace
+
+TEST(Workbench, aPanelPutDownBringsItsStrapsAndBoltsInOneStep) {
+  const Job bare = leftPierBare();
+  Workbench bench(bare);
+  ASSERT_TRUE(bench.placeAt("panel", 24));
+  const WallLine& front = bench.job().walls[0];
+  ASSERT_EQ(front.panels.size(), 2u);
+  EXPECT_EQ(front.panels.back().leftMark, "HD1"); // as on the other pier
+  const auto ofLeftPier = [](const auto& list) {
+    return std::count_if(list.begin(), list.end(), [](const auto& piece) { return piece.station < 48; });
+  };
+  EXPECT_EQ(ofLeftPier(front.straps), 2);
+  EXPECT_GE(ofLeftPier(front.bolts), 2);
+  EXPECT_EQ(bench.checker().counts().fix, 0);
+  EXPECT_EQ(bench.session().selection(), (Selection{{front.id, front.panels.back().id}}));
+  for (const Bolt& bolt : front.bolts) // the other pier is as it was
+    if (bolt.station > 48) {
+      EXPECT_EQ(*findIn(bare.walls[0].bolts, bolt.id), bolt);
+    }
+  EXPECT_EQ(bench.session().history().undoName(), "Place panel " + front.panels.back().mark);
+  bench.session().undo();
+  EXPECT_TRUE(bench.job() == bare);
+  EXPECT_FALSE(bench.session().history().canUndo());
+}
+
+TEST(Workbench, aPanelBringsNothingWhereNoColumnStands) {
+  Job bare = leftPierBare();
+  WallLine front = bare.walls[0];
+  std::erase_if(front.columns, [](const Column& column) { return column.station < 48; });
+  bare.walls.replace(front);
+  Workbench bench(bare);
+  const std::size_t straps = front.straps.size();
+  ASSERT_TRUE(bench.placeAt("panel", 24));
+  EXPECT_EQ(bench.job().walls[0].panels.size(), 2u);
+  EXPECT_EQ(bench.job().walls[0].straps.size(), straps);
 }
 
 TEST(Workbench, aBoltPutUnderAPanelSatisfiesWasherAndMiddleThird) {
