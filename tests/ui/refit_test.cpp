@@ -95,6 +95,8 @@ TEST_F(RefitWindow, TheSampleIsLaidOutByKeysAlone) {
   EXPECT_TRUE(window.refitShown());
   EXPECT_TRUE(drawsProposal());
   EXPECT_TRUE(list().hasFocus());
+  EXPECT_EQ(list().currentIndex().row(), 0);
+  EXPECT_EQ(desk().current(), 0u);
   EXPECT_EQ(bench.session().settled(), before); // only proposed
   press(Qt::Key_F5, Qt::ControlModifier);
   EXPECT_FALSE(window.refitShown());
@@ -232,6 +234,7 @@ TEST_F(RefitWindow, WhereNoLayoutExistsTheRequirementsAreThere) {
   EXPECT_FALSE(accept().isVisible());
   ASSERT_TRUE(copy().isVisible());
   ASSERT_EQ(list().rows().rowCount(), 3); // a title over two requirements
+  EXPECT_EQ(list().currentIndex().row(), 1);
   EXPECT_EQ(said(1),
             "1. " + requirementWords(desk().wall()->layout, desk().limits(), none.requirements[0], bench.job().units));
   clickRow(1, 120, 16);
@@ -289,6 +292,10 @@ TEST_F(RefitWindow, EverythingInItIsNamed) {
   EXPECT_FALSE(list().whatsThis().isEmpty());
   EXPECT_FALSE(accept().accessibleName().isEmpty());
   EXPECT_EQ(panel().accessibleDescription(), panel().words());
+  for (const SpokenPiece& piece : window.elevation().spokenPieces())
+    EXPECT_EQ(piece.description.startsWith(QStringLiteral("proposed: ")),
+              piece.piece.piece == strap("S1").id || piece.piece.piece == strap("S2").id)
+        << piece.name.toStdString();
   EXPECT_EQ(window.actions()["refit"]->shortcut(), QKeySequence(Qt::Key_F5));
   EXPECT_FALSE(window.actions()["lay-out"]->shortcut().isEmpty());
 }

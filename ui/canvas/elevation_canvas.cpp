@@ -9,6 +9,7 @@
 #include "core/base/length.h"
 #include "core/drawing/flag_words.h"
 #include "core/drawing/text_metrics.h"
+#include "core/refit/refit_words.h"
 #include "ui/canvas/changed_area.h"
 #include "ui/canvas/hit_test.h"
 
@@ -244,6 +245,18 @@ QString ElevationCanvas::wordsFor(const PointerAt& pointer) const {
 
 Point2 ElevationCanvas::nudgeOf(Point2 arrow) const { return {view_.fromInside ? -arrow.x : arrow.x, arrow.y}; }
 
+// What a refit would do with a piece.
+QString ElevationCanvas::proposedFor(Id piece) const {
+  const ShownProposal* proposal = bench().refitDesk().shown();
+  const auto wall = bench().wall();
+  if (!proposal || !wall || proposal->wall != wall->layout.wall->id)
+    return {};
+  for (const Change& change : proposal->changes)
+    if (pieceOf(change) == piece)
+      return tr("proposed: %1").arg(text(changeWords(*wall->layout.wall, change, bench().job().units)));
+  return {};
+}
+
 std::vector<SpokenPiece> ElevationCanvas::spokenPieces() {
   const auto wall = bench().wall();
   std::vector<SpokenPiece> pieces;
@@ -271,6 +284,8 @@ std::vector<SpokenPiece> ElevationCanvas::spokenPieces() {
     spoken.name = tr("%1, %2, at %3").arg(text(markOf(piece)), text(kind),
                                           text(printLength(station, bench().job().units)));
     spoken.description = findingsInWords(bench().job(), *wall, id);
+    if (const QString proposed = proposedFor(id); !proposed.isEmpty())
+      spoken.description = spoken.description.isEmpty() ? proposed : tr("%1; %2").arg(proposed, spoken.description);
     spoken.box = pixelsOf({box->second}).boundingRect();
     spoken.selected = std::find(selection.begin(), selection.end(), spoken.piece) != selection.end();
     byStation.emplace_back(station, std::move(spoken));

@@ -44,6 +44,7 @@ private:
   void showView(ElevationView view);
   Bounds listBoxOver(const ElevationDrawing& drawn) const;
   Drawing listedLabels() const;
+  QString proposedFor(Id piece) const;
 
   ElevationView view_;
   // The view follows the size of the widget until somebody zooms or pans: all hardware as large as can be, or the whole

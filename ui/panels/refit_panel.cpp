@@ -61,6 +61,10 @@ RefitList::RefitList(Workbench& bench, QWidget* parent) : QListView(parent), ben
 
 void RefitList::follow() {
   model_.follow();
+  if (!currentIndex().isValid() && hasFocus()) // the keyboard is waiting for the answer
+    for (int row = 0; row < model_.rowCount() && !currentIndex().isValid(); ++row)
+      if (model_.line(row)->kind != RefitLine::Kind::Title)
+        return setCurrentIndex(model_.index(row));
   if (const auto current = bench_.refitDesk().current())
     if (const int row = model_.rowOfChange(*current); row >= 0 && row != currentIndex().row())
       setCurrentIndex(model_.index(row));
@@ -222,8 +226,12 @@ QString RefitPanel::words() const {
     return {};
   if (!proposal->changes.empty())
     return sentence(text(proposalWords(*desk.wall()->layout.wall, *proposal, bench_.job().units)));
-  return desk.rows().empty() ? tr("Nothing to do: no piece of this wall has to move.")
-                             : tr("With what was refused, nothing else has to move.");
+  if (!desk.rows().empty())
+    return tr("With what was refused, nothing else has to move.");
+  const int fixes = desk.wall()->counts.fix;
+  return fixes == 0 ? tr("Nothing to do: no piece of this wall has to move.")
+                    : tr("Nothing to do: no piece of this wall has to move. What there is to FIX on it no move of "
+                         "straps, bolts or rods puts right.");
 }
 
 void RefitPanel::showWords() {
