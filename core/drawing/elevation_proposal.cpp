@@ -8,27 +8,11 @@
 
 #include "core/base/tolerance.h"
 #include "core/drawing/elevation_parts.h"
-#include "core/drawing/text_metrics.h"
+#include "core/drawing/elevation_proposal.h"
 
 namespace sillwright::elevation {
 
 namespace {
-
-constexpr double tagSize = 11; // of its letters, pt
-constexpr double tagHigh = 16; // pt
-constexpr double tagStep = 19; // from one row of tags to the next, pt
-constexpr double arrowLong = 13;
-constexpr int mostRows = 12;
-
-// One change as it is told on the drawing.
-struct Told {
-  const Change& change;
-  bool current;
-  std::optional<Stand> before;
-  std::optional<Stand> after;
-  double x = 0;   // of the piece where it goes, or of one that is taken out where it is; page
-  double top = 0; // its upper edge, page
-};
 
 // ---- ghosts ---------------------------------------------------------------------------------------------------------
 
@@ -46,14 +30,14 @@ Bounds wideEnough(const Bounds& box) {
   return {box.x0 - more, box.y0, box.x1 + more, box.y1};
 }
 
-double ghostOf(Scene& scene, const StrapBody& strap, bool current) {
+Bounds ghostOf(Scene& scene, const StrapBody& strap, bool current) {
   const Bounds above = scene.box(strap.plate.s, strap.plate.z);
   outline(scene, above, current);
   outline(scene, scene.box(strap.plate.s, {strap.depthOfHook.from, strap.joint}), current);
-  return above.y0;
+  return above;
 }
 
-double ghostOf(Scene& scene, const AnchorBody& anchor, bool current) {
+Bounds ghostOf(Scene& scene, const AnchorBody& anchor, bool current) {
   const Bounds shank = wideEnough(scene.box(around(anchor.station, anchor.diameter), {anchor.bottom, anchor.top}));
   outline(scene, shank, current);
   if (anchor.washerBox) {
@@ -61,13 +45,13 @@ double ghostOf(Scene& scene, const AnchorBody& anchor, bool current) {
     const Point2 line[] = {{plate.x0, plate.y0}, {plate.x1, plate.y0}};
     scene.drawing.dashed(line, 5, 3, Ink::Hand, 1.6);
   }
-  return shank.y0;
+  return shank;
 }
 
-double ghostOf(Scene& scene, const ColumnBody& column, bool current) {
+Bounds ghostOf(Scene& scene, const ColumnBody& column, bool current) {
   const Bounds box = scene.box(column.box.s, column.box.z);
   outline(scene, box, current);
-  return box.y0;
+  return box;
 }
 
 // The body of a piece in a wall: added ones have no id yet and are known by their station.
@@ -79,23 +63,24 @@ auto* bodyIn(const Bodies& bodies, Id id, double station, StationOf&& stationOfB
   return at == bodies.end() ? nullptr : &*at;
 }
 
-// The upper edge of a piece on the page; draws its ghost where asked. Nothing for what has no body.
-std::optional<double> bodyTop(Scene& scene, const WallLayout& wall, const Piece& piece, double station, bool ghost,
-                              bool current) {
+// What of a piece stands above the pour line, on the page; draws its ghost where asked. Nothing for what has no body.
+std::optional<Bounds> standing(Scene& scene, const WallLayout& wall, const Piece& piece, double station, bool ghost,
+                               bool current) {
   const Id id = idOf(piece);
   switch (kindOf(piece)) {
   case PieceKind::Strap:
     if (const auto* strap = bodyIn(wall.straps, id, station, [](const StrapBody& b) { return b.strap->station; }))
-      return ghost ? ghostOf(scene, *strap, current) : scene.y(strap->plate.z.to);
+      return ghost ? ghostOf(scene, *strap, current) : scene.box(strap->plate.s, strap->plate.z);
     return std::nullopt;
   case PieceKind::Bolt:
   case PieceKind::Rod:
     if (const auto* anchor = bodyIn(wall.anchors, id, station, [](const AnchorBody& b) { return b.station; }))
-      return ghost ? ghostOf(scene, *anchor, current) : scene.y(anchor->top);
+      return ghost ? ghostOf(scene, *anchor, current)
+                   : scene.box(around(anchor->station, anchor->diameter), {anchor->pour, anchor->top});
     return std::nullopt;
   case PieceKind::Column:
     if (const auto* column = bodyIn(wall.columns, id, station, [](const ColumnBody& b) { return b.box.s.middle(); }))
-      return ghost ? ghostOf(scene, *column, current) : scene.y(column->box.z.to);
+      return ghost ? ghostOf(scene, *column, current) : scene.box(column->box.s, column->box.z);
     return std::nullopt;
   default:
     return std::nullopt;
@@ -135,125 +120,6 @@ void strike(Scene& scene, Id piece) {
     }
 }
 
-// ---- tags -----------------------------------------------------------------------------------------------------------
-
-enum class Sign { None, Left, Right, Plus };
-
-struct Tag {
-  std::string mark; // before the sign
-  Sign sign = Sign::None;
-  std::string words; // after it
-
-  double width() const {
-    return 12 + textWidth(mark, tagSize) + (mark.empty() || sign == Sign::None ? 0 : 5) +
-           (sign == Sign::None ? 0 : arrowLong) + (words.empty() ? 0 : 5 + textWidth(words, tagSize));
-  }
-};
-
-Tag tagOf(const Scene& scene, const Told& told) {
-  const LengthStyle units = scene.input.job->units;
-  Tag tag;
-  if (!told.before) {
-    tag.sign = Sign::Plus;
-    const bool bolt = kindOf(told.change) == PieceKind::Bolt;
-    tag.words =
-        std::string(bolt ? "bolt" : tradeName(kindOf(told.change))) + " at " + printLength(told.after->station, units);
-    return tag;
-  }
-  tag.mark = markOf(*told.change.before);
-  if (!told.after) {
-    tag.words = "taken out";
-    return tag;
-  }
-  const double along = told.after->station - told.before->station, inward = told.after->depth - told.before->depth;
-  if (std::abs(along) > tolerance::same) {
-    tag.sign = (along > 0) != scene.view.fromInside ? Sign::Right : Sign::Left;
-    tag.words = printMeasure(std::abs(along), units);
-  }
-  if (std::abs(inward) > tolerance::same)
-    tag.words +=
-        (tag.words.empty() ? "" : ", ") + printMeasure(std::abs(inward), units) + (inward > 0 ? " inward" : " outward");
-  return tag;
-}
-
-bool isFree(const Scene& scene, const Bounds& box, bool alsoOfHardware) {
-  const auto meets = [&](const Bounds& other) { return other.overlaps(box); };
-  if (!scene.frame.contains(box))
-    return false;
-  if (alsoOfHardware && std::any_of(scene.keepOff.begin(), scene.keepOff.end(), meets))
-    return false;
-  return std::none_of(scene.drawing.taken().begin(), scene.drawing.taken().end(),
-                      [&](const TakenBox& taken) { return meets(taken.box.grown(2)); });
-}
-
-// Above the piece, in the first row where it and the line that leads to it lie over nothing written; over its piece,
-// or beside that line. It keeps off the lines of others where it can.
-std::optional<Bounds> placeFor(const Scene& scene, const Told& told, double width, const std::vector<double>& others) {
-  const double x = std::clamp(told.x, scene.frame.x0 + 8, scene.frame.x1 - 8);
-  const double foot = std::clamp(told.top - 24, scene.frame.y0 + tagHigh + 6, scene.frame.y1 - 8);
-  for (const bool strict : {true, false})
-    for (int row = 0; row < mostRows; ++row)
-      for (const double left : {x - width / 2, x - 7, x - width + 7}) {
-        const double y = foot - row * tagStep;
-        const Bounds box{left, y - tagHigh, left + width, y};
-        const bool over = std::any_of(others.begin(), others.end(), [&](double other) {
-          return other > box.x0 - 3 && other < box.x1 + 3 && std::abs(other - x) > 3;
-        });
-        if (isFree(scene, box.grown(1), true) && !(strict && over))
-          return box;
-      }
-  return std::nullopt;
-}
-
-void drawTag(Scene& scene, const Tag& tag, const Bounds& box, bool current) {
-  Drawing& drawing = scene.drawing;
-  drawing.fillRect(box.x0, box.y0, box.x1, box.y1, current ? Ink::Hand : Ink::Paper);
-  drawing.rect(box.x0, box.y0, box.x1, box.y1, Ink::Hand, 1.1);
-  const Ink ink = current ? Ink::HandOn : Ink::Hand;
-  const double base = box.y1 - 4.4, middle = (box.y0 + box.y1) / 2;
-  double x = box.x0 + 6;
-  if (!tag.mark.empty()) {
-    drawing.text({x, base}, tag.mark, ink, styled(tagSize, Weight::Bold, Anchor::Start));
-    x += textWidth(tag.mark, tagSize) + (tag.sign == Sign::None ? 0 : 5);
-  }
-  if (tag.sign == Sign::Plus) {
-    drawing.line({x + 1, middle}, {x + 11, middle}, ink, 2.2);
-    drawing.line({x + 6, middle - 5}, {x + 6, middle + 5}, ink, 2.2);
-  } else if (tag.sign != Sign::None) {
-    const double toRight = tag.sign == Sign::Right ? 1 : -1, tip = toRight > 0 ? x + arrowLong : x;
-    const Point2 triangle[] = {{tip, middle}, {tip - 6 * toRight, middle - 3.8}, {tip - 6 * toRight, middle + 3.8}};
-    drawing.line({tip - arrowLong * toRight, middle}, {tip - 5 * toRight, middle}, ink, 1.8);
-    drawing.fill(triangle, ink);
-  }
-  x += tag.sign == Sign::None ? 0 : arrowLong;
-  if (!tag.words.empty())
-    drawing.text({x + 5, base}, tag.words, ink, styled(tagSize, Weight::Bold, Anchor::Start));
-}
-
-// Down to the piece, or to what is written on the way there.
-double footOfLine(const Scene& scene, double x, double from, double to) {
-  for (const TakenBox& taken : scene.drawing.taken())
-    if (taken.box.x0 - 1 < x && taken.box.x1 + 1 > x && taken.box.y1 > from && taken.box.y0 < to)
-      to = std::max(from, taken.box.y0 - 1);
-  return to;
-}
-
-void tagFor(Scene& scene, const Told& told, const std::vector<double>& others) {
-  const Tag tag = tagOf(scene, told);
-  const auto box = placeFor(scene, told, tag.width(), others);
-  if (!box)
-    return;
-  const double x = std::clamp(told.x, box->x0 + 2, box->x1 - 2);
-  const double to = footOfLine(scene, x, box->y1, std::clamp(told.top, scene.frame.y0, scene.frame.y1));
-  if (to > box->y1 + 1)
-    scene.drawing.line({x, box->y1}, {x, to}, Ink::Hand, 0.9);
-  drawTag(scene, tag, *box, told.current);
-  const Id piece = pieceOf(told.change);
-  scene.drawing.take("proposal " + (piece ? std::to_string(piece.value) : tag.words), *box);
-  if (piece)
-    scene.named.push_back({piece, *box});
-}
-
 // Draws the ghost of a piece that goes somewhere, strikes out one that is taken away.
 std::optional<Told> tell(Scene& scene, const ShownProposal& proposal, std::size_t i) {
   const Change& change = proposal.changes[i];
@@ -261,14 +127,17 @@ std::optional<Told> tell(Scene& scene, const ShownProposal& proposal, std::size_
             standAfter(*proposal.after->wall, change)};
   const bool goes = told.after.has_value();
   const double station = goes ? told.after->station : told.before->station;
-  const auto top = goes ? bodyTop(scene, *proposal.after, *change.after, station, true, told.current)
-                        : bodyTop(scene, scene.wall, *change.before, station, false, false);
-  if (!top)
+  const auto box = goes ? standing(scene, *proposal.after, *change.after, station, true, told.current)
+                        : standing(scene, scene.wall, *change.before, station, false, false);
+  if (!box)
     return std::nullopt;
   if (!goes)
     strike(scene, pieceOf(change));
   told.x = scene.x(station);
-  told.top = *top;
+  told.top = box->y0;
+  told.covered = {box->x0, box->x1};
+  if (goes && told.before)
+    told.covered = hull(told.covered, around(scene.x(told.before->station), told.covered.length()));
   return told;
 }
 
@@ -288,8 +157,10 @@ void drawProposal(Scene& scene) {
     }
   for (const Told& told : all)
     arrowOnWall(scene, told);
-  for (const Told& told : all)
-    tagFor(scene, told, places);
+  for (const bool current : {true, false}) // the one looked at finds its place first
+    for (const Told& told : all)
+      if (told.current == current)
+        drawTag(scene, told, places);
 }
 
 } // namespace sillwright::elevation

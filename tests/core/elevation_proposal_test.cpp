@@ -55,7 +55,7 @@ protected:
              Change{marked(line().bolts, "B3"), std::nullopt}, strapMoved("S2", -0.75), boltMoved("B4", -2, 0),
              strapMoved("S4", -0.375)});
   }
-  ElevationDrawing draw(bool fromInside = false, double scale = 0) const {
+  ElevationDrawing draw(bool fromInside = false, double scale = 0, double pourLine = 300) const {
     ElevationInput in;
     in.job = &job;
     in.wall = wall.get();
@@ -63,7 +63,7 @@ protected:
     in.view = fitElevation(wall->layout, window, fromInside, 30);
     if (scale > 0) {
       in.view.scale = scale;
-      in.view.origin = {60, 300};
+      in.view.origin = {60, pourLine};
     }
     in.words = flagWords;
     in.proposal = &shown;
@@ -142,6 +142,19 @@ TEST_F(ElevationProposal, NothingWrittenLiesOverAnotherNorOverTheFrame) {
           }
       }
     }
+}
+
+TEST_F(ElevationProposal, SaidBesideAPieceThatGoesOnPastTheWindow) {
+  propose({strapMoved("S1", 0.125), strapMoved("S2", -0.75)});
+  const double scale = 18, pourLine = 180; // the plates end 22 in up, far above the window
+  const std::vector<TakenBox> tags = tagsOf(draw(false, scale, pourLine));
+  ASSERT_EQ(tags.size(), 2u);
+  for (std::size_t i = 0; i < 2; ++i) {
+    const StrapBody& strap = wall->layout.straps[i];
+    const Bounds plate{60 + strap.plate.s.from * scale, 0, 60 + strap.plate.s.to * scale, pourLine};
+    EXPECT_FALSE(tags[i].box.overlaps(plate)) << i;
+    EXPECT_LT(std::max(tags[i].box.x0 - plate.x1, plate.x0 - tags[i].box.x1), 40) << i;
+  }
 }
 
 TEST_F(ElevationProposal, GhostsAreDashedInTheColourOfTheHandWhereThePieceGoes) {

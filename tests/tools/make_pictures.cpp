@@ -117,7 +117,8 @@ void findings(const char* name) {
 // A piece held at its middle on the elevation, zoomed to it and then out again; zoom 0: in the view there is.
 class Held {
 public:
-  Held(OpenWindow& open, PieceRef piece, double zoom) : canvas_(open.window.elevation()) {
+  Held(OpenWindow& open, PieceRef piece, double zoom, Qt::KeyboardModifiers keys = {})
+      : canvas_(open.window.elevation()), keys_(keys) {
     open.bench.session().select({piece});
     if (zoom > 0) {
       canvas_.zoomToSelection();
@@ -136,11 +137,12 @@ private:
   void send(QEvent::Type type, double inches) {
     const QPointF to = at_ + QPointF(inches * canvas_.view().scale * pixelsPerPoint, 0);
     const Qt::MouseButton button = type == QEvent::MouseMove ? Qt::NoButton : Qt::LeftButton;
-    QMouseEvent event(type, to, canvas_.mapToGlobal(to), button, Qt::LeftButton, Qt::NoModifier);
+    QMouseEvent event(type, to, canvas_.mapToGlobal(to), button, Qt::LeftButton, keys_);
     QApplication::sendEvent(&canvas_, &event);
     settle();
   }
   ElevationCanvas& canvas_;
+  Qt::KeyboardModifiers keys_;
   QPointF at_;
 };
 
@@ -184,7 +186,9 @@ void refit(const char* name, const Job& job) {
   open.bench.refitDesk().solveBy({}); // here, not beside the window: the picture waits for it
   open.window.refitWall(RefitDesk::Aim::LeastMoved);
   RefitList& list = open.window.refitPanel().list();
-  list.setCurrentIndex(list.rows().index(open.bench.refitDesk().noLayout() ? 1 : 0));
+  const int row = open.bench.refitDesk().noLayout() ? 2 : 0;
+  list.setCurrentIndex(list.rows().index(row));
+  list.goToRow(row);
   settle();
   save(open.window.grab(), name);
 }
@@ -226,18 +230,18 @@ public:
     open_.bench.refitDesk().accept();
     settle();
     add(canvas_.grab(), "4  Accepted, in one step");
-    const QPixmap page = pageOf(open_.bench.job(), PageKind::Elevation, 96);
-    addTile(page.copy(0, 40, tileWide, tileHigh), "5  What the crew sets from");
+    const QPixmap page = pageOf(open_.bench.job(), PageKind::Elevation, 110);
+    addTile(page.copy(40, 530, tileWide, tileHigh), "5  What the crew sets from");
     return together();
   }
 
 private:
-  static constexpr int tileWide = 620, tileHigh = 430, captionHigh = 34, gap = 16;
-  static constexpr double movedBy = -4.75; // in
+  static constexpr int tileWide = 720, tileHigh = 480, captionHigh = 34, gap = 16;
+  static constexpr double movedBy = -3.75; // in
 
   void moveBar() {
-    const PieceRef ref = pieceOf(open_.bench.job(), "V1");
-    Held held(open_, ref, 0);
+    const PieceRef ref = pieceOf(open_.bench.job(), "V2");
+    Held held(open_, ref, 0, Qt::AltModifier); // where it was found, not where it might go
     for (int step = 1; step <= 8; ++step)
       held.moveTo(movedBy * step / 8);
     add(held.picture(), "1  A bar turns out to be elsewhere …");
@@ -252,12 +256,13 @@ private:
   void look() {
     open_.bench.session().select({pieceOf(open_.bench.job(), "S1"), pieceOf(open_.bench.job(), "S2")});
     canvas_.zoomToSelection();
-    canvas_.zoomBy(0.62, QRectF(canvas_.rect()).center());
+    canvas_.zoomBy(0.4, QRectF(canvas_.rect()).center());
     open_.bench.session().select({});
     settle();
   }
   void add(const QPixmap& canvas, const char* words) {
-    addTile(canvas.copy((canvas.width() - tileWide) / 2, (canvas.height() - tileHigh) / 2, tileWide, tileHigh), words);
+    const double left = canvas_.toPixel({canvas_.view().x(-24), 0}).x();
+    addTile(canvas.copy(static_cast<int>(left), 0, tileWide, tileHigh), words);
   }
   void addTile(const QPixmap& picture, const char* words) { tiles_.push_back({picture, QString::fromUtf8(words)}); }
   QPixmap together() const {

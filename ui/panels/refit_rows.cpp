@@ -165,7 +165,7 @@ int RefitRowsModel::rowCount(const QModelIndex& parent) const {
 Qt::ItemFlags RefitRowsModel::flags(const QModelIndex& index) const {
   const RefitLine* shown = line(index.row());
   if (!shown || shown->kind == RefitLine::Kind::Title)
-    return Qt::ItemIsEnabled;
+    return Qt::NoItemFlags; // the keyboard passes it by
   const Qt::ItemFlags plain = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
   return shown->kind == RefitLine::Kind::Change ? plain | Qt::ItemIsUserCheckable : plain;
 }

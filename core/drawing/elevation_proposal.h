@@ -1,0 +1,26 @@
+// What the two halves of drawing a proposal share; for the elevation's own files only.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "core/drawing/elevation_parts.h"
+
+namespace sillwright::elevation {
+
+// One change as it is told on the drawing.
+struct Told {
+  const Change& change;
+  bool current;
+  std::optional<Stand> before;
+  std::optional<Stand> after;
+  double x = 0;       // of the piece where it goes, or of one that is taken out where it is; page
+  double top = 0;     // its upper edge, page
+  Interval covered{}; // across the page, where it is and where it goes
+};
+
+// Says the change in a box above its piece, or beside it where it goes on past the window, and leads there. Keeps off
+// the lines to the pieces at the other places, where it can.
+void drawTag(Scene& scene, const Told& told, const std::vector<double>& places);
+
+} // namespace sillwright::elevation
