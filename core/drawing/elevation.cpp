@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/drawing/elevation_parts.h"
+#include "core/drawing/elevation_proposal.h"
 #include "core/drawing/text_metrics.h"
 
 namespace sillwright {
@@ -133,11 +134,12 @@ ElevationDrawing drawElevation(const ElevationInput& input) {
   elevation::drawStanding(scene);
   elevation::drawBreaks(scene);
   elevation::drawFlags(scene);
+  const std::vector<elevation::Told> proposed = elevation::drawGhosts(scene);
   elevation::drawInHand(scene);
   elevation::drawSelection(scene);
   elevation::drawMarks(scene);
   elevation::drawDimensions(scene);
-  elevation::drawProposal(scene);
+  elevation::drawTags(scene, proposed);
   result.bars = std::move(scene.unsaidBars);
   elevation::addHits(scene);
   if (input.labels && input.words && input.job)

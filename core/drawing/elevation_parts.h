@@ -77,7 +77,6 @@ void drawPairLinks(Scene& scene);
 void drawFlags(Scene& scene);
 void drawInHand(Scene& scene);
 void drawSlots(Scene& scene, const InHand& hand);
-void drawProposal(Scene& scene);
 void drawMarks(Scene& scene);
 void drawSelection(Scene& scene);
 void drawDimensions(Scene& scene);

@@ -143,24 +143,18 @@ std::optional<Told> tell(Scene& scene, const ShownProposal& proposal, std::size_
 
 } // namespace
 
-void drawProposal(Scene& scene) {
+std::vector<Told> drawGhosts(Scene& scene) {
+  std::vector<Told> all;
   const ShownProposal* proposal = scene.input.proposal;
   if (!proposal || scene.paper || proposal->wall != scene.wall.wall->id)
-    return;
-  std::vector<Told> all;
-  std::vector<double> places;
+    return all;
   for (std::size_t i = 0; i < proposal->changes.size(); ++i)
     if (const auto told = tell(scene, *proposal, i);
-        told && told->x > scene.frame.x0 - 20 && told->x < scene.frame.x1 + 20) {
+        told && told->x > scene.frame.x0 - 20 && told->x < scene.frame.x1 + 20)
       all.push_back(*told);
-      places.push_back(told->x);
-    }
   for (const Told& told : all)
     arrowOnWall(scene, told);
-  for (const bool current : {true, false}) // the one looked at finds its place first
-    for (const Told& told : all)
-      if (told.current == current)
-        drawTag(scene, told, places);
+  return all;
 }
 
 } // namespace sillwright::elevation

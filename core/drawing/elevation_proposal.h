@@ -1,4 +1,4 @@
-// What the two halves of drawing a proposal share; for the elevation's own files only.
+// A proposal of a refit on the elevation; for the elevation's own files only.
 #pragma once
 
 #include <optional>
@@ -19,8 +19,9 @@ struct Told {
   Interval covered{}; // across the page, where it is and where it goes
 };
 
-// Says the change in a box above its piece, or beside it where it goes on past the window, and leads there. Keeps off
-// the lines to the pieces at the other places, where it can.
-void drawTag(Scene& scene, const Told& told, const std::vector<double>& places);
+// The ghosts of a proposal, with what is to be said of each; under everything that is written.
+std::vector<Told> drawGhosts(Scene& scene);
+// Says each change in a box above its piece, or beside it where it goes on past the window, and leads there.
+void drawTags(Scene& scene, const std::vector<Told>& all);
 
 } // namespace sillwright::elevation

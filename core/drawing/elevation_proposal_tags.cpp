@@ -153,8 +153,6 @@ void leader(Scene& scene, const Told& told, const Bounds& box) {
     scene.drawing.line({x, box.y1}, {x, to}, Ink::Hand, 0.9);
 }
 
-} // namespace
-
 void drawTag(Scene& scene, const Told& told, const std::vector<double>& places) {
   Tag tag = tagOf(scene, told);
   auto box = placeFor(scene, told, tag.width(), places);
@@ -172,6 +170,18 @@ void drawTag(Scene& scene, const Told& told, const std::vector<double>& places) 
   scene.drawing.take("proposal " + (piece ? std::to_string(piece.value) : name), *box);
   if (piece)
     scene.named.push_back({piece, *box});
+}
+
+} // namespace
+
+void drawTags(Scene& scene, const std::vector<Told>& all) {
+  std::vector<double> places;
+  for (const Told& told : all)
+    places.push_back(told.x);
+  for (const bool current : {true, false}) // the one looked at finds its place first
+    for (const Told& told : all)
+      if (told.current == current)
+        drawTag(scene, told, places);
 }
 
 } // namespace sillwright::elevation
