@@ -11,13 +11,15 @@ struct Partial {
   Weight cost;
   std::vector<Mark> stations;
   std::vector<Effect> effects; // on bolts, where they may stand, and then on every candidate of the pieces not placed
-  std::array<std::uint64_t, 8> sums{}; // of equal shares of the effects, to tell most pairs apart quickly
+  std::array<std::uint64_t, 16> sums{}; // of equal shares of the effects, to tell most pairs apart quickly
 
   void addUp() {
-    sums = {};
-    const std::size_t share = effects.size() / sums.size() + 1;
-    for (std::size_t index = 0; index < effects.size(); ++index)
-      sums[index / share] += effects[index];
+    for (std::size_t share = 0; share < sums.size(); ++share) {
+      const std::size_t to = effects.size() * (share + 1) / sums.size();
+      sums[share] = 0;
+      for (std::size_t index = effects.size() * share / sums.size(); index < to; ++index)
+        sums[share] += effects[index];
+    }
   }
 };
 
@@ -28,10 +30,10 @@ bool noWorse(const Partial& a, const Partial& b) {
   constexpr std::size_t step = 32;
   for (std::size_t from = 0; from < a.effects.size(); from += step) {
     const std::size_t to = std::min(from + step, a.effects.size());
-    bool worse = false;
+    unsigned worse = 0;
     for (std::size_t index = from; index < to; ++index)
-      worse |= a.effects[index] > b.effects[index];
-    if (worse)
+      worse |= static_cast<unsigned>(a.effects[index] > b.effects[index]);
+    if (worse != 0)
       return false;
   }
   return true;
@@ -65,6 +67,8 @@ public:
       : problem(givenProblem), anchors(givenAnchors), group(givenGroup), most(givenMost) {
     if (reaches())
       findLive();
+    for (const int piece : group.pieces)
+      facing += anchors.candidates[piece].size();
   }
 
   std::vector<Stance> stances() {
@@ -137,34 +141,39 @@ private:
     for (const Candidate& candidate : anchors.candidates[group.pieces[count]]) {
       const std::vector<Effect> acting = actingOf(group.pieces[count], candidate.station);
       for (const Partial& partial : partials) {
-        Partial next{partial.cost + candidate.cost, partial.stations, {}, {}};
-        next.stations.push_back(candidate.station);
-        next.cost = next.cost + distancesOf(next.stations);
-        if (isNever(next.cost) || most < next.cost + rest)
-          continue;
-        next.effects.resize(live.size());
-        for (std::size_t index = 0; index < live.size(); ++index)
-          next.effects[index] = sum(partial.effects[index], acting[index]);
-        faceOthers(next);
-        longer.push_back(std::move(next));
+        const Weight cost = plus(partial.cost + candidate.cost, distancesOf(partial.stations, candidate.station));
+        if (!isNever(cost) && !(most < cost + rest))
+          longer.push_back(joined(partial, cost, candidate.station, acting));
       }
     }
     return longer;
   }
 
-  // Cost of the distances between the last piece placed and those before it.
-  Weight distancesOf(const std::vector<Mark>& stations) const {
-    const int last = group.pieces[stations.size() - 1];
+  Partial joined(const Partial& partial, const Weight& cost, Mark station, const std::vector<Effect>& acting) const {
+    Partial next;
+    next.cost = cost;
+    next.stations.reserve(group.pieces.size());
+    next.stations = partial.stations;
+    next.stations.push_back(station);
+    next.effects.reserve(live.size() + facing);
+    next.effects.resize(live.size());
+    for (std::size_t index = 0; index < live.size(); ++index)
+      next.effects[index] = sum(partial.effects[index], acting[index]);
+    faceOthers(next);
+    return next;
+  }
+
+  // Cost of the distances between the next piece there and those placed.
+  Weight distancesOf(const std::vector<Mark>& stations, Mark station) const {
+    const int next = group.pieces[stations.size()];
     Weight cost;
     for (const Distance* distance : anchors.open) {
-      if (distance->left != last && distance->right != last)
+      if (distance->left != next && distance->right != next)
         continue;
-      const std::optional<Mark> left = placed(stations, distance->left);
-      const std::optional<Mark> right = placed(stations, distance->right);
-      if (left && right)
-        cost = cost + weightOf(effectOf(*distance, *right - *left, problem.countWatch));
-      if (isNever(cost))
-        return kNever;
+      const bool isLeft = distance->left == next;
+      if (const std::optional<Mark> other = placed(stations, isLeft ? distance->right : distance->left))
+        cost =
+            plus(cost, weightOf(effectOf(*distance, isLeft ? *other - station : station - *other, problem.countWatch)));
     }
     return cost;
   }
@@ -186,6 +195,7 @@ private:
   const Anchors& anchors;
   const Group& group;
   Weight most;
+  std::size_t facing = 0;        // most effects on candidates of pieces not placed
   std::vector<std::size_t> live; // places in a row of the reach where a bolt may stand
 };
 
