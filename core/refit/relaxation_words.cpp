@@ -20,6 +20,12 @@ std::string aBolt(const Told& t) {
 std::string aWasher(const Told& t) {
   return isOfOne(t) ? "the washer of " + t.mark(0) : "a washer";
 }
+// What would have to be farther away: of a bar along the wall, its end.
+std::string wayOf(const Told& t, const char* unnamed) {
+  const Bar* bar = findIn(t.layout.wall->bars, t.id(1));
+  const std::string name = t.id(1) ? t.strap(1) : std::string(unnamed);
+  return bar && bar->run == BarRun::Along ? "the end of " + name : name;
+}
 std::string other(const Told& t, const char* unnamed) {
   return t.id(1) ? t.name(1) : std::string(unnamed);
 }
@@ -42,7 +48,7 @@ std::string strapGiving(const Told& t) {
   case R::StrapLeanOpening:
     return aStrap(t) + " " + t.by() + " inside " + other(t, "the opening");
   case R::StrapSteel:
-    return other(t, "the bar") + " " + t.by() + " farther from " + aStrap(t);
+    return wayOf(t, "the bar") + " " + t.by() + " farther from " + aStrap(t);
   case R::StrapMissing:
     return "a strap " + t.by() + " farther from the end of the panel";
   default:
@@ -66,8 +72,7 @@ std::string boltGiving(const Told& t) {
     return aBolt(t) + " or its washer " + t.by() + " under " + other(t, "the stud");
   case R::BoltSteel:
   case R::BoltStrap:
-    return (t.id(1) ? t.strap(1) : std::string("what is in the way")) + " " + t.by() + " farther from " +
-           (isOfOne(t) ? t.mark(0) : "the bolt");
+    return wayOf(t, "what is in the way") + " " + t.by() + " farther from " + (isOfOne(t) ? t.mark(0) : "the bolt");
   case R::BoltSplice:
     return aWasher(t) + " " + t.by() + " over the splice";
   case R::BoltGap:
@@ -92,7 +97,7 @@ std::string otherGiving(const Told& t) {
   case R::RodOffset:
     return t.mark(0) + " " + t.by() + " farther off the line of its bracket";
   case R::RodSteel:
-    return other(t, "the bar") + " " + t.by() + " farther from " + t.mark(0);
+    return wayOf(t, "the bar") + " " + t.by() + " farther from " + t.mark(0);
   case R::RodOpening:
   case R::ColumnOpening:
     return t.mark(0) + " " + t.by() + " inside " + other(t, "the opening");

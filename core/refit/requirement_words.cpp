@@ -72,7 +72,8 @@ std::string strapWords(const Asked& a) {
   case R::StrapLeanOpening:
     return a.strap(0) + " out of " + a.against("the openings");
   case R::StrapColumn:
-    return "every nail of " + a.strap(0) + " on " + columnWords(a);
+    return a.kind(0) == PieceKind::Column ? "every nail of a " + a.placedStrap(0)
+                                          : "every nail of " + a.strap(0) + " on " + columnWords(a);
   case R::StrapSteel:
     return a.strap(0) + " clear of " + a.against("the bars");
   case R::StrapMissing: {

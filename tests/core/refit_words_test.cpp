@@ -211,13 +211,24 @@ TEST(RequirementWords, whatHasNoNameYet) {
   Requirement steel{Kind::Rule, R::StrapSteel, {wall.columns[0].id, wall.bars[1].id}};
   EXPECT_TRUE(front.told(steel).starts_with("strap to be added on column C1 clear of bar ")) << front.told(steel);
   EXPECT_EQ(front.told({Kind::Rule, R::StrapColumn, {wall.columns[0].id}}),
-            "every nail of strap to be added on column C1 on " + column);
+            "every nail of a strap to be added on " + column);
   EXPECT_EQ(
       front.told({Kind::Rule, R::StrapEdge, {wall.columns[0].id}}),
       "plate of strap to be added on column C1 at least 1/2\" (its type's minimum) from the corner on the left, at "
       "0'-0\"");
   EXPECT_EQ(front.told({Kind::Rule, R::BoltStrap, {Id{}, wall.columns[0].id}}),
             "the bolts clear of strap to be added on " + column);
+}
+
+// Nothing would be won by a bar along the wall as a whole: it is its end that is in the way.
+TEST(RequirementWords, ofABarAlongTheWallTheEndGives) {
+  const Wall front(support::boatShedFront(), 0);
+  for (const Bar& bar : front.line().bars) {
+    const Requirement requirement{Kind::Rule, R::BoltSteel, {front.line().sills[0].id, bar.id}, 0, {}, 0.5};
+    EXPECT_EQ(relaxationWords(front.layout, requirement, style),
+              std::string("would do alone: ") + (bar.run == BarRun::Along ? "the end of bar " : "bar ") + bar.mark +
+                  " 1/2\" farther from the bolt");
+  }
 }
 
 Job withColumnShifted(Job job) {
@@ -302,7 +313,7 @@ TEST(Question, hasItsPartsInOrder) {
   EXPECT_EQ(question.giving[1].requirement, 1);
   EXPECT_EQ(question.giving[1].words, "S1 5/8\" nearer to the corner on the left than its type says");
   EXPECT_EQ(question.giving[2].requirement, 4);
-  EXPECT_EQ(question.notByAmount, "3 gives by no amount: there is a layout only without it.");
+  EXPECT_EQ(question.notByAmount, "3 gives by no amount: it would have to go altogether.");
   EXPECT_EQ(question.asked, "Which of these may give, and by how much?");
   EXPECT_NE(question.caution.find("approves nothing"), std::string::npos);
 }
@@ -326,7 +337,7 @@ TEST(Question, ofOneRequirementAlone) {
   NoLayout conflict{front.line().id, {{Kind::Rule, R::BoltCount, {front.line().sills[0].id}, 0}}};
   const Question kept = questionOf(front.job, front.layout, front.limits, conflict);
   EXPECT_TRUE(kept.collide.ends_with("this cannot hold:")) << kept.collide;
-  EXPECT_EQ(kept.shortBy, "It gives by no amount: there is a layout only without it.");
+  EXPECT_EQ(kept.shortBy, "It gives by no amount: it would have to go altogether.");
   EXPECT_EQ(kept.notByAmount, "");
   conflict.requirements[0] = {Kind::Rule, R::BoltEndFar, {front.line().sills[0].id}, 0, {}, 0.5};
   const Question giving = questionOf(front.job, front.layout, front.limits, conflict);
@@ -366,7 +377,7 @@ TEST(Question, whereNothingGivesByAnAmount) {
   const Question question = questionOf(front.job, front.layout, front.limits, conflict);
   EXPECT_TRUE(question.giving.empty());
   EXPECT_EQ(question.givingHead, "");
-  EXPECT_EQ(question.shortBy, "No one of them gives by an amount; one of them has to go.");
+  EXPECT_EQ(question.shortBy, "No one of them gives by an amount: one of them would have to go altogether.");
   for (const std::string& line : linesOf(question))
     EXPECT_EQ(line.find("Short by"), std::string::npos) << line;
 }
