@@ -80,7 +80,7 @@ Whole applied(const Job& job, std::vector<RefitOfWall> walls) {
   whole.job = job;
   for (RefitOfWall& wall : walls) {
     Outcome outcome{std::move(wall), {}};
-    if (const Proposal* proposal = outcome.asked.proposal()) {
+    if (const auto& proposal = outcome.asked.proposal) {
       std::vector<PieceChange> changes;
       for (const Change& change : proposal->changes)
         changes.push_back({change.before, change.after});
@@ -91,7 +91,7 @@ Whole applied(const Job& job, std::vector<RefitOfWall> walls) {
       whole.movement += proposal->movement;
       whole.room = std::min(whole.room, proposal->room);
     }
-    whole.conflict = whole.conflict || outcome.asked.conflict();
+    whole.conflict = whole.conflict || !outcome.asked.conflicts.empty();
     whole.walls.push_back(std::move(outcome));
   }
   return whole;
@@ -173,8 +173,8 @@ void printJson(const Whole& whole) {
         removed.push_back(standJson(wall, change));
       else
         moves.push_back(moveJson(wall, change));
-    if (const NoLayout* conflict = outcome.asked.conflict())
-      conflicts.push_back(conflictJson(whole.job, outcome.asked.layout, *conflict));
+    for (const NoLayout& conflict : outcome.asked.conflicts)
+      conflicts.push_back(conflictJson(whole.job, outcome.asked.layout, conflict));
   }
   const char* status = whole.conflict ? "conflict" : whole.changed ? "laid-out" : "nothing-to-do";
   std::cout << "{\"status\": " << jsonText(status) << ",\n \"moves\": " << joined(moves)
@@ -189,13 +189,14 @@ void printJson(const Whole& whole) {
 void printWall(const Job& job, const Outcome& outcome) {
   const WallLayout& layout = outcome.asked.layout;
   const WallLine& wall = *layout.wall;
-  if (const NoLayout* conflict = outcome.asked.conflict()) {
+  for (const NoLayout& conflict : outcome.asked.conflicts) {
     std::cout << "wall " << wall.mark << ": no layout\n";
-    for (const std::string& line : conflictLines(questionOf(job, layout, resolve(*job.limits), *conflict)))
+    for (const std::string& line : conflictLines(questionOf(job, layout, resolve(*job.limits), conflict)))
       std::cout << (line.empty() ? "" : "  ") << line << '\n';
-    return;
   }
-  std::cout << "wall " << wall.mark << ": " << proposalWords(wall, *outcome.asked.proposal(), job.units) << '\n';
+  if (!outcome.asked.proposal)
+    return;
+  std::cout << "wall " << wall.mark << ": " << proposalWords(wall, *outcome.asked.proposal, job.units) << '\n';
   for (const Change& change : outcome.changes) {
     std::cout << "  " << changeWords(wall, change, job.units);
     if (change.before && change.after)
@@ -257,7 +258,8 @@ int refitOfJob(const Call& call, int&, char**) {
   for (std::size_t i = 0; i < refits.size(); ++i) {
     if (!refits[i].refit->ok())
       return refuse(refits[i].refit->problem());
-    walls.push_back({(*layouts)[i], wishes, refits[i].refit->value()});
+    const Proposal* proposal = std::get_if<Proposal>(&refits[i].refit->value());
+    walls.push_back({(*layouts)[i], wishes, proposal ? std::optional(*proposal) : std::nullopt, refits[i].conflicts()});
   }
   const Whole whole = applied(*job, std::move(walls));
   if (const auto wrong = writeAll(call, whole))

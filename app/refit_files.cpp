@@ -19,7 +19,7 @@ std::optional<Problem> write(const std::string& path, const std::string& text) {
   return written ? std::nullopt : std::optional(written.problem());
 }
 
-std::string modelOf(const sequence::Problem& problem, const Proposal* proposal) {
+std::string modelOf(const sequence::Problem& problem, const std::optional<Proposal>& proposal) {
   if (!proposal)
     return lpModel(problem, {sequence::CostLevel::Ask, {}, boltSlotsToLayAtAll(problem)});
   return lpModel(problem, {sequence::CostLevel::Movement, proposal->cost, boltSlots(problem, proposal->cost)});
@@ -40,9 +40,9 @@ std::vector<Requirement> smallestFirst(const std::vector<Requirement>& requireme
 std::optional<Problem> writeQuestion(const Job& job, const std::vector<RefitOfWall>& walls, const std::string& path) {
   std::string text;
   for (const RefitOfWall& wall : walls)
-    if (const NoLayout* conflict = wall.conflict()) {
+    for (const NoLayout& conflict : wall.conflicts) {
       text += text.empty() ? "" : "\n\n";
-      for (const std::string& line : questionLines(job, wall.layout, resolve(*job.limits), *conflict))
+      for (const std::string& line : questionLines(job, wall.layout, resolve(*job.limits), conflict))
         text += line + "\n";
     }
   return write(path, text);
@@ -58,7 +58,7 @@ std::optional<Problem> writeModels(const std::vector<RefitOfWall>& walls, const 
     std::string file = walls.size() == 1 ? path : besidePath(path, wall.layout.wall->mark);
     if (!taken.insert(file).second) // two walls of one mark
       file = besidePath(path, wall.layout.wall->mark + "-" + std::to_string(wall.layout.wall->id.value));
-    if (const auto wrong = write(file, modelOf(*problem, wall.proposal())))
+    if (const auto wrong = write(file, modelOf(*problem, wall.proposal)))
       return wrong;
   }
   return std::nullopt;

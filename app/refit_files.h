@@ -12,10 +12,8 @@ namespace sillwright {
 struct RefitOfWall {
   WallLayout layout; // before
   RefitWishes wishes;
-  Refit refit;
-
-  const Proposal* proposal() const { return std::get_if<Proposal>(&refit); }
-  const NoLayout* conflict() const { return std::get_if<NoLayout>(&refit); }
+  std::optional<Proposal> proposal;
+  std::vector<NoLayout> conflicts; // all that collides where there is none
 };
 
 // The questions of all walls that have no layout, one after another, as text.

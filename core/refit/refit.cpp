@@ -211,9 +211,6 @@ NoLayout noLayoutOf(const WallLayout& layout, const WallProblem& asked, const se
       requirement.by = inchesOf(*relaxation.by);
     for (Id& piece : requirement.pieces)
       piece = named(asked, piece);
-    for (Id& piece : requirement.pieces)
-      if (const Strap* strap = findIn(asked.wall.straps, piece); strap && !findIn(layout.wall->straps, piece))
-        piece = strap->column;
     none.requirements.push_back(std::move(requirement));
   }
   return none;
@@ -317,6 +314,23 @@ Result<Refit> refit(const WallLayout& layout, const ResolvedLimits& limits, cons
   }
   return Problem{"wall " + layout.wall->mark, "the layout found does not satisfy " + std::string(rule(*against).name) +
                                                   ": please lay this wall out by hand"};
+}
+
+std::vector<NoLayout> furtherConflicts(const WallLayout& layout, const ResolvedLimits& limits,
+                                       const RefitWishes& wishes) {
+  const auto asked = wallProblem(layout, limits, wishes);
+  if (!asked)
+    return {};
+  std::vector<NoLayout> conflicts;
+  bool first = true; // that is what refit tells
+  for (const WallProblem& part : partsOf(*asked)) {
+    if (sequence::canBeLaid(part.problem))
+      continue;
+    if (!first)
+      conflicts.push_back(whyNot(layout, limits, wishes, part));
+    first = false;
+  }
+  return conflicts;
 }
 
 Result<sequence::Problem> refitProblem(const WallLayout& layout, const ResolvedLimits& limits,

@@ -90,6 +90,11 @@ using Refit = std::variant<Proposal, NoLayout>;
 // straps than columns, a wish that names another wall or a piece that is not there.
 Result<Refit> refit(const WallLayout& layout, const ResolvedLimits& limits, const RefitWishes& wishes = {});
 
+// What else collides on a wall that has no layout, in parts of it that have nothing to do with what refit tells: a
+// question each. None where there is a layout, or a problem.
+std::vector<NoLayout> furtherConflicts(const WallLayout& layout, const ResolvedLimits& limits,
+                                       const RefitWishes& wishes = {});
+
 // The problem that is solved, for other solvers; see lp_model.
 Result<sequence::Problem> refitProblem(const WallLayout& layout, const ResolvedLimits& limits,
                                        const RefitWishes& wishes = {});

@@ -2,6 +2,15 @@
 
 namespace sillwright {
 
+std::vector<NoLayout> WallRefit::conflicts() const {
+  const NoLayout* first = refit && refit->ok() ? std::get_if<NoLayout>(&refit->value()) : nullptr;
+  if (!first)
+    return {};
+  std::vector<NoLayout> all{*first};
+  all.insert(all.end(), further.begin(), further.end());
+  return all;
+}
+
 std::vector<WallRefit> refitJob(std::span<const WallLayout> walls, const ResolvedLimits& limits,
                                 const std::map<Id, RefitWishes>& wishes, const Progress& progress,
                                 const std::atomic<bool>& cancelled) {
@@ -10,7 +19,10 @@ std::vector<WallRefit> refitJob(std::span<const WallLayout> walls, const Resolve
     refits[i].wall = walls[i].wall->id;
   const auto one = [&](std::size_t i) {
     const auto own = wishes.find(refits[i].wall);
-    refits[i].refit = refit(walls[i], limits, own == wishes.end() ? RefitWishes{} : own->second);
+    const RefitWishes wished = own == wishes.end() ? RefitWishes{} : own->second;
+    refits[i].refit = refit(walls[i], limits, wished);
+    if (!refits[i].conflicts().empty())
+      refits[i].further = furtherConflicts(walls[i], limits, wished);
   };
   onAllCores(walls.size(), one, progress, &cancelled);
   return refits;

@@ -22,6 +22,7 @@ protected:
     change(wall);
     walls[0] = wall;
     job["walls"] = walls;
+    job["nextId"] = 1000000;
     std::ofstream(at("changed.sillwright")) << QJsonDocument(job).toJson().toStdString();
     return at("changed.sillwright");
   }
@@ -111,6 +112,39 @@ TEST_F(RefitCommand, noRoomIsAConflictWithNumbersAndNothingIsWritten) {
   EXPECT_EQ(words.status, 1);
   EXPECT_NE(words.out.find("wall A: no layout"), std::string::npos) << words.out;
   EXPECT_NE(words.out.find("is not written"), std::string::npos) << words.out;
+}
+
+TEST_F(RefitCommand, allThatCollidesOnAWallIsAQuestionEach) {
+  const std::string job = changed("boat-shed-front-no-room", [](QJsonObject& wall) {
+    QJsonArray bars = wall["bars"].toArray();
+    for (qsizetype i = bars.size() - 1; i >= 0; --i) { // the bars found at the left end, at the right end, too
+      QJsonObject bar = bars[i].toObject();
+      if (!bar.contains("found"))
+        continue;
+      QJsonArray found = bar["found"].toArray();
+      for (auto&& end : found) {
+        QJsonArray at = end.toArray();
+        at[0] = 288 - at[0].toDouble();
+        end = at;
+      }
+      bar["found"] = found;
+      bar["id"] = 900000 + static_cast<int>(i);
+      bar["mark"] = "W" + bar["mark"].toString();
+      bars.append(bar);
+    }
+    wall["bars"] = bars;
+  });
+  const Outcome outcome =
+      run("refit --json " + job + " -o " + at("out.sillwright") + " --question " + at("question.txt"));
+  ASSERT_EQ(outcome.status, 1) << outcome.err;
+  const QJsonArray conflicts = parsed(outcome.out).object()["conflicts"].toArray();
+  ASSERT_EQ(conflicts.size(), 2) << outcome.out;
+  for (const auto& conflict : conflicts)
+    EXPECT_EQ(conflict.toObject()["wall"].toString(), "A");
+  const std::string question = readAll(at("question.txt")), title = "Question to the engineer";
+  const auto first = question.find(title);
+  ASSERT_NE(first, std::string::npos);
+  EXPECT_NE(question.find(title, first + 1), std::string::npos) << question;
 }
 
 TEST_F(RefitCommand, oneWallIsAskedForByItsMark) {

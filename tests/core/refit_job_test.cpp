@@ -59,6 +59,37 @@ TEST(RefitJob, wishesAreThoseOfTheirWall) {
     EXPECT_TRUE(std::holds_alternative<Proposal>(**refits[i].refit));
 }
 
+// What collides at one end of a wall does not hide what collides at the other.
+TEST(RefitJob, allThatCollidesOnAWallIsTold) {
+  Job job = support::boatShedFrontNoRoom();
+  WallLine front = job.walls[0];
+  const double length = 288;
+  for (const double at : {2.25, 4.75}) { // the same at the right end
+    Bar bar = front.bars.front();
+    bar.id = takeId(job);
+    bar.mark = at < 3 ? "V20" : "V21";
+    bar.found = bar.planned;
+    bar.found->a.s = bar.found->b.s = length - at;
+    front.bars.push_back(bar);
+  }
+  job.walls.replace(front);
+  const Walls walls(job);
+  const auto refits = refitJob(walls.layouts, walls.limits, {}, {}, goOn);
+  const std::vector<NoLayout> conflicts = refits[0].conflicts();
+  ASSERT_EQ(conflicts.size(), 2u);
+  EXPECT_TRUE(std::get<NoLayout>(**refits[0].refit) == conflicts[0]);
+  const auto isAbout = [&](const NoLayout& conflict, const Strap& strap) {
+    return std::any_of(conflict.requirements.begin(), conflict.requirements.end(), [&](const Requirement& each) {
+      return std::find(each.pieces.begin(), each.pieces.end(), strap.id) != each.pieces.end();
+    });
+  };
+  EXPECT_TRUE(isAbout(conflicts[0], front.straps.front()));
+  EXPECT_FALSE(isAbout(conflicts[0], front.straps.back()));
+  EXPECT_TRUE(isAbout(conflicts[1], front.straps.back()));
+  for (std::size_t i = 1; i < refits.size(); ++i)
+    EXPECT_TRUE(refits[i].conflicts().empty());
+}
+
 TEST(RefitJob, tellsHowFarItIs) {
   const Walls walls(support::ridgeHouse());
   std::vector<std::size_t> told;

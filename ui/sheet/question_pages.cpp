@@ -133,9 +133,8 @@ std::vector<WallQuestion> questionsOf(const Job& job, const std::vector<std::sha
   const std::vector<WallRefit> refits = refitJob(layouts, resolve(*job.limits), {}, {}, cancelled);
   std::vector<WallQuestion> questions;
   for (std::size_t i = 0; i < refits.size(); ++i)
-    if (refits[i].refit && refits[i].refit->ok())
-      if (const NoLayout* conflict = std::get_if<NoLayout>(&refits[i].refit->value()))
-        questions.push_back({wrong[i], *conflict});
+    for (NoLayout& conflict : refits[i].conflicts())
+      questions.push_back({wrong[i], std::move(conflict)});
   return questions;
 }
 

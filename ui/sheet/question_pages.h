@@ -15,8 +15,8 @@ struct WallQuestion {
   NoLayout conflict;
 };
 
-// Of the walls that have a FIX of position, those for which there is no layout, in order. Only such walls are laid out
-// again, on all cores: it takes a while where there are many.
+// Of the walls that have a FIX of position, all that collides on those for which there is no layout, in order. Only such
+// walls are laid out again, on all cores: it takes a while where there are many.
 std::vector<WallQuestion> questionsOf(const Job& job, const std::vector<std::shared_ptr<const CheckedWall>>& walls);
 
 // Each on a page of its own, beside a drawing of the place; what finds no room there goes on on a further page.
