@@ -241,12 +241,28 @@ std::vector<Id> columnsIn(const WallLine& wall, const NoLayout& conflict) {
 }
 
 bool isAskedOf(const NoLayout& conflict, const Requirement& requirement) {
-  return requirement.kind == Requirement::Kind::Leeway ||
+  return std::any_of(conflict.requirements.begin(), conflict.requirements.end(), [&](const Requirement& other) {
+    return other.kind == requirement.kind && other.rule == requirement.rule && other.pieces == requirement.pieces &&
+           other.sillPiece == requirement.sillPiece && other.at == requirement.at;
+  });
+}
+
+// Nails and brackets keep what collides on its column. Where that stays they are not asked of: it goes nowhere else.
+bool keepsOnColumn(const NoLayout& conflict, const Requirement& requirement) {
+  const bool keeps = requirement.rule == RuleId::StrapColumn || requirement.rule == RuleId::StrapLean ||
+                     requirement.rule == RuleId::RodOffset;
+  return keeps && requirement.kind == Requirement::Kind::Rule && !requirement.pieces.empty() &&
          std::any_of(conflict.requirements.begin(), conflict.requirements.end(), [&](const Requirement& other) {
-           return other.kind == requirement.kind && other.rule == requirement.rule &&
-                  other.pieces == requirement.pieces && other.sillPiece == requirement.sillPiece &&
-                  other.at == requirement.at;
+           return std::find(other.pieces.begin(), other.pieces.end(), requirement.pieces.front()) != other.pieces.end();
          });
+}
+
+// What framing might give is asked with what collides already.
+bool isAskedWithFraming(const WallProblem& part, const NoLayout& conflict, Requirement requirement) {
+  for (Id& piece : requirement.pieces)
+    piece = named(part, piece);
+  return requirement.kind == Requirement::Kind::Leeway || isAskedOf(conflict, requirement) ||
+         keepsOnColumn(conflict, requirement);
 }
 
 sequence::Conflict withAmounts(const sequence::Problem& problem, sequence::Conflict conflict) {
@@ -272,7 +288,7 @@ NoLayout withFraming(const WallLayout& layout, const ResolvedLimits& limits, con
   for (WallProblem& part : partsOf(*asked)) {
     sequence::Problem fewer = part.problem;
     for (const sequence::Need need : sequence::needsOf(part.problem))
-      if (!isAskedOf(conflict, part.needs[static_cast<std::size_t>(need)]))
+      if (!isAskedWithFraming(part, conflict, part.needs[static_cast<std::size_t>(need)]))
         fewer = sequence::without(fewer, need);
     if (sequence::canBeLaid(fewer))
       continue;

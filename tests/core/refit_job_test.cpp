@@ -65,7 +65,7 @@ TEST(RefitJob, allThatCollidesOnAWallIsTold) {
   WallLine front = job.walls[0];
   const double length = 288;
   for (const double at : {2.25, 4.75}) { // the same at the right end
-    Bar bar = front.bars.front();
+    Bar bar = *std::find_if(front.bars.begin(), front.bars.end(), [](const Bar& each) { return each.mark == "V1"; });
     bar.id = takeId(job);
     bar.mark = at < 3 ? "V20" : "V21";
     bar.found = bar.planned;
@@ -88,6 +88,29 @@ TEST(RefitJob, allThatCollidesOnAWallIsTold) {
   EXPECT_TRUE(isAbout(conflicts[1], front.straps.back()));
   for (std::size_t i = 1; i < refits.size(); ++i)
     EXPECT_TRUE(refits[i].conflicts().empty());
+}
+
+// The column is as much in the way as the bars: what it would have to give is told, and the nails that keep the strap
+// on it.
+TEST(RefitJob, whatFramingWouldHaveToGiveIsToldWithTheRest) {
+  const Walls walls(support::boatShedFrontNoRoom());
+  const auto conflicts = refitJob(walls.layouts, walls.limits, {}, {}, goOn)[0].conflicts();
+  ASSERT_EQ(conflicts.size(), 1u);
+  const auto find = [&](Requirement::Kind kind, RuleId rule) {
+    return std::find_if(conflicts[0].requirements.begin(), conflicts[0].requirements.end(),
+                        [&](const Requirement& each) { return each.kind == kind && each.rule == rule; });
+  };
+  const auto none = conflicts[0].requirements.end();
+  const auto leeway = find(Requirement::Kind::Leeway, RuleId::ColumnSill);
+  const auto nails = find(Requirement::Kind::Rule, RuleId::StrapColumn);
+  ASSERT_NE(leeway, none);
+  ASSERT_NE(nails, none);
+  // Clear of V19 at 4 3/4 on its right the strap stands at 6 5/16: half of the plate is 1 1/4, of the bar 1/4, and a
+  // touch is no clearance. Its nails, 1/2 off its middle and 0.074 thick, leave the column at 4.926; it goes there on
+  // marks only from 4 7/8.
+  EXPECT_EQ(leeway->by, 1.4375);
+  EXPECT_EQ(nails->by, 1.4375);
+  EXPECT_EQ(conflicts[0].requirements.size(), 5u); // both bars and the corner
 }
 
 TEST(RefitJob, tellsHowFarItIs) {
