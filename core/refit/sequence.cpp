@@ -7,6 +7,8 @@
 namespace sillwright::sequence {
 namespace {
 
+constexpr int kFewStates = 16;
+
 // The least cost of everything on one side of each bolt, with every bolt met by the easiest of what a group can do. It
 // does two things: it bounds the real sweep, which need only look at what costs no more than a guess, and it is the
 // first guess. Whatever is guessed, the answer is exact: a guess that was too low finds nothing, and the next one is
@@ -35,22 +37,27 @@ struct Floor {
   }
 };
 
-Sweep bestSweep(const Problem& problem, Floor& floor) {
+// Any layout, the best where it is not curtailed.
+Sweep firstSweep(const Problem& problem, Floor& floor) {
   const Weight least = floor.sweep.best;
-  const Weight guesses[] = {least + weightOf(0, 0, 0, 0, 32),
-                            least + weightOf(0, 0, 0, 2, 160),
-                            withAnyLower(least + weightOf(0, 0, 2, 0, 0)),
-                            least + weightOf(0, 2, 4, 0, 0),
-                            least + weightOf(1, 4, 8, 0, 0),
-                            kAnything};
+  const Weight guesses[] = {least + weightOf(0, 0, 0, 0, 32), least + weightOf(0, 0, 0, 2, 160),
+                            withAnyLower(least + weightOf(0, 0, 2, 0, 0)), least + weightOf(0, 2, 4, 0, 0), kAnything};
   for (const Weight& guess : guesses) {
     if (floor.most < guess)
       floor.raise();
-    Sweep sweep = sweepOf(problem, {.most = guess, .floor = &floor.sweep});
-    if (!isNever(sweep.best))
+    Sweep sweep = sweepOf(problem, {.most = guess, .mostStates = kFewStates, .floor = &floor.sweep});
+    if (!isNever(sweep.best) || (!sweep.curtailed && guess == kAnything))
       return sweep;
   }
-  return {};
+  return sweepOf(problem, {.floor = &floor.sweep});
+}
+
+// Looks at a few of the cheapest stances first: what they cost bounds what has to be looked at then.
+Sweep bestSweep(const Problem& problem, Floor& floor) {
+  Sweep sweep = firstSweep(problem, floor);
+  for (int states = 4 * kFewStates; sweep.curtailed; states *= 16)
+    sweep = sweepOf(problem, {.most = sweep.best, .mostStates = states, .floor = &floor.sweep});
+  return sweep;
 }
 
 // Tightening only ever takes layouts away, so the rooms with the same cost are 0 … some largest one.

@@ -336,7 +336,9 @@ private:
         for (int used = 0; used + 1 < width; ++used)
           if (const Weight& cost = placing[begin(0, option, count) + used]; !isNever(cost))
             spare = std::max(spare, limit[used] - cost - entering(steps, part, 0));
-    return static_cast<int>(std::upper_bound(excess.begin(), excess.end(), spare) - excess.begin());
+    const auto worth = static_cast<int>(std::upper_bound(excess.begin(), excess.end(), spare) - excess.begin());
+    sweep.curtailed |= worth > sweep.bound.mostStates;
+    return std::min(worth, sweep.bound.mostStates);
   }
 
   void goOn(const Spot& spot) {

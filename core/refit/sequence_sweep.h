@@ -55,6 +55,7 @@ struct Sweep;
 struct Bound {
   Weight most = kAnything;
   bool anyOption = false; // see stepsOf. No layout becomes dearer; tables have only option 0
+  int mostStates = 1 << 30; // of a part that are looked at. Fewer than there are: the best found may not be the best
   const Sweep* floor =
       nullptr; // over the mirrored problem with its anchors eased and anyOption, with at least the same `most`
 };
@@ -63,7 +64,8 @@ struct Sweep {
   Steps steps;
   Bound bound;
   std::vector<SillTable> tables;
-  Weight best = kNever; // of the whole problem
+  Weight best = kNever;   // of the whole problem
+  bool curtailed = false; // there were more than bound.mostStates to look at
 
   int capped(int sill, int count) const { return count < steps.sills[sill].least ? count : steps.sills[sill].least; }
   // No bolt can stand at that mark, or the table's entry.

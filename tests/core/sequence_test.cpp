@@ -6,6 +6,7 @@
 #include "core/refit/sequence_mirror.h"
 #include "sequence_by_trying.h"
 #include "sequence_random.h"
+#include "sequence_walls.h"
 
 namespace sillwright::sequence {
 namespace {
@@ -178,6 +179,34 @@ TEST(Sequence, SeenFromTheOtherSideCostAndRoomAreTheSame) {
     EXPECT_EQ(layout->room, std::get<Layout>(turned).room);
   }
   EXPECT_GT(laid, 200);
+}
+
+// Columns with leeway have more stances than are looked at first.
+TEST(Sequence, RealWallsWithLeewayCostTheSameFromTheOtherSideAndLaidAgainStay) {
+  int laid = 0;
+  for (unsigned seed = 0; seed < 10 && !testing::Test::HasFailure(); ++seed) {
+    SCOPED_TRACE("seed " + std::to_string(seed));
+    WallSize size;
+    size.feetMost = 24;
+    size.piersLeast = size.piersMost = 2;
+    size.leeway = 4 + 4 * static_cast<Mark>(seed % 2);
+    size.options = 1 + static_cast<int>(seed % 2);
+    const Problem problem = RandomWall(seed).wall(size);
+    const auto answer = layInOrder(problem);
+    const auto turned = layInOrder(mirrored(problem));
+    ASSERT_EQ(answer.index(), turned.index());
+    const Layout* layout = std::get_if<Layout>(&answer);
+    if (!layout)
+      continue;
+    ++laid;
+    EXPECT_TRUE(layout->cost == std::get<Layout>(turned).cost);
+    EXPECT_EQ(layout->room, std::get<Layout>(turned).room);
+    const auto again = layInOrder(againFrom(problem, *layout));
+    ASSERT_TRUE(std::holds_alternative<Layout>(again));
+    EXPECT_TRUE(std::get<Layout>(again).cost == (Cost{.ask = layout->cost.ask, .watch = layout->cost.watch}));
+    EXPECT_EQ(std::get<Layout>(again).anchored, layout->anchored);
+  }
+  EXPECT_GT(laid, 5);
 }
 
 TEST(Sequence, TightenedByItsRoomTheCostIsTheSameAndByMoreItIsNot) {
