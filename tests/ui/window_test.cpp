@@ -103,6 +103,15 @@ TEST_F(WindowTest, DraggingAStrapMovesItAsOneStep) {
   EXPECT_FALSE(bench.session().history().canUndo());
 }
 
+TEST_F(WindowTest, TheCountsStayOnTheBarDownTo1060) {
+  for (const int wide : {1600, 1180, 1179, 1060}) {
+    window.resize(wide, 800);
+    QApplication::processEvents();
+    EXPECT_TRUE(window.counts().isVisible()) << wide;
+    EXPECT_LE(window.counts().mapTo(&window, QPoint(window.counts().width(), 0)).x(), wide) << wide;
+  }
+}
+
 TEST_F(WindowTest, EscapeAndUndoInMidDragPutItBack) {
   const QPoint from = strapAt(), to = from + QPoint(90, 0);
   drag(from, to);

@@ -30,13 +30,10 @@ constexpr int toolbarHeight = 46;
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
 
-// Undo says what it undoes, as far as it fits; redo says it in its tip.
-void keepWidth(QToolButton& button, std::string_view id) {
-  constexpr int undoWidth = 210;
-  if (id == "undo")
-    button.setFixedWidth(undoWidth);
-  else if (id == "redo")
-    button.setToolButtonStyle(Qt::ToolButtonIconOnly);
+// Undo says what it undoes, as far as it fits beside the counts at the other end of the bar; redo says it in its tip.
+int undoWidth(int window) {
+  constexpr int wide = 210, narrow = 96, wholeBar = 1180;
+  return window < wholeBar ? narrow : wide;
 }
 
 // As large as wanted, but with its frame inside the screen.
@@ -184,7 +181,12 @@ void MainWindow::makeToolbar() {
       bar->addAction((*actions_)[row.id]);
       auto* button = qobject_cast<QToolButton*>(bar->widgetForAction((*actions_)[row.id]));
       button->setFont(uiFont(12.5));
-      keepWidth(*button, row.id); // a bar whose buttons move under the hand is no bar
+      if (std::string_view(row.id) == "undo") {
+        undo_ = button;
+        undo_->setFixedWidth(undoWidth(width())); // a bar whose buttons move under the hand is no bar
+      } else if (std::string_view(row.id) == "redo") {
+        button->setToolButtonStyle(Qt::ToolButtonIconOnly);
+      }
       if (std::string_view(row.id) == "redo" || std::string_view(row.id) == "sheet")
         bar->addSeparator();
     }
@@ -305,6 +307,7 @@ void MainWindow::alignSection() {
 
 void MainWindow::resizeEvent(QResizeEvent* event) {
   QMainWindow::resizeEvent(event);
+  undo_->setFixedWidth(undoWidth(event->size().width()));
   arrangement_->arrange(event->size());
   alignSection();
 }

@@ -30,6 +30,7 @@
 class QComboBox;
 class QMenu;
 class QLabel;
+class QToolButton;
 
 namespace sillwright {
 
@@ -147,6 +148,7 @@ private:
   StatusLine* status_ = nullptr;
   QComboBox* walls_ = nullptr;
   QLabel* jobWords_ = nullptr;
+  QToolButton* undo_ = nullptr;
   WordButton* fromInside_ = nullptr;
   bool listing_ = false;
 };
