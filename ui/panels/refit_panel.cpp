@@ -216,8 +216,7 @@ QString RefitPanel::words() const {
   if (const NoLayout* none = desk.noLayout())
     return none->requirements.size() == 1
                ? tr("No layout exists: this requirement cannot be met.")
-               : tr("No layout exists. These %1 requirements cannot hold together; without any one of them there is "
-                    "a layout.")
+               : tr("No layout exists. These %1 requirements cannot hold together; without any one of them they can.")
                      .arg(none->requirements.size());
   if (const Problem* problem = desk.problem())
     return sentence(text(problem->message));
