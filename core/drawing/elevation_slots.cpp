@@ -38,6 +38,25 @@ void bracket(Scene& scene, const BoundedSlot& slot) {
   scene.drawing.line({left, y + deep}, {right, y + deep}, Ink::Hand, 2);
 }
 
+// A diamond in the middle of each part where every target is met; none over another.
+void diamonds(Scene& scene, const BoundedSlot& slot) {
+  constexpr double half = 7;
+  double last = -1e9;
+  std::vector<double> middles;
+  for (const Interval met : slot.met)
+    if (scene.sees(met.middle()))
+      middles.push_back(scene.x(met.middle()));
+  std::sort(middles.begin(), middles.end());
+  const double y = underBlade(scene, slot.stations.middle()) + deep / 2;
+  for (const double x : middles) {
+    if (x < last + 2 * half + 2)
+      continue;
+    const Point2 diamond[] = {{x, y - half}, {x + half, y}, {x, y + half}, {x - half, y}};
+    scene.drawing.fill(diamond, Ink::Hand);
+    last = x;
+  }
+}
+
 // The stretch of the page that the piece in hand covers under the tape, a little wider.
 Interval coveredBy(const Scene& scene, const InHand& hand) {
   for (const Seen& seen : scene.pieces)
@@ -155,8 +174,10 @@ void landing(Scene& scene, double station, Interval hand) {
 
 void drawSlots(Scene& scene, const InHand& hand) {
   for (const BoundedSlot& slot : hand.offered)
-    if (scene.sees(slot.stations))
+    if (scene.sees(slot.stations)) {
       bracket(scene, slot);
+      diamonds(scene, slot);
+    }
   // The words of the slot it is in, or would land in; of all of them they would be a thicket.
   const double at = hand.landing.value_or(hand.station);
   const Interval covered = coveredBy(scene, hand);

@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "core/refit/site.h"
+#include "core/refit/targets.h"
 
 namespace sillwright {
 
@@ -60,7 +61,7 @@ void addBounded(const std::vector<Blocked>& blocked, Interval within, std::vecto
   for (const Blocked& each : blocked)
     open.push_back(each.stations);
   for (const Interval slot : withoutOpen(within, std::move(open)))
-    slots.push_back({slot, stopAt(blocked, slot.from, true), stopAt(blocked, slot.to, false)});
+    slots.push_back({slot, stopAt(blocked, slot.from, true), stopAt(blocked, slot.to, false), {}});
 }
 
 // On each column in turn, as far as that is the one it would take.
@@ -73,7 +74,10 @@ std::vector<BoundedSlot> onAnyColumn(const Site& site, const StrapBody& strap, b
     blockStrap(site, moved, blocks);
     if (!isNew)
       blockByPanelEnds(site, moved, blocks);
+    const std::size_t first = slots.size();
     addBounded(blocks.take(), overlap(site.layout.columns[i].box.s, site.whole), slots);
+    for (std::size_t k = first; k < slots.size(); ++k)
+      slots[k].met = targetsMet(site.layout, site.limits, strap.id, slots[k].stations, i);
   }
   std::sort(slots.begin(), slots.end(),
             [](const BoundedSlot& a, const BoundedSlot& b) { return a.stations.from < b.stations.from; });
@@ -209,6 +213,8 @@ std::vector<BoundedSlot> slotsInHand(const WallLayout& layout, const ResolvedLim
   }
   if (slots.empty() && hasSlots(*layout.wall, piece))
     addBounded(blockedOn(site, piece), frameOf(site, piece), slots);
+  for (BoundedSlot& slot : slots)
+    slot.met = targetsMet(layout, limits, piece, slot.stations);
   return slots;
 }
 

@@ -63,6 +63,7 @@ struct Stop {
 struct BoundedSlot {
   Interval stations;
   std::optional<Stop> left, right; // nothing where the wall ends
+  std::vector<Interval> met;       // where every target is met too, see targets.h
   bool operator==(const BoundedSlot&) const = default;
 };
 

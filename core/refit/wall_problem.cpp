@@ -126,6 +126,16 @@ void slide(AnchorBody& body, double by) {
   }
 }
 
+void slide(StrapBody& body, Strap& strap, double by) {
+  strap.station += by;
+  body.strap = &strap;
+  for (Interval* stations : {&body.plate.s, &body.embeddedBox.s})
+    *stations = {stations->from + by, stations->to + by};
+  body.embedded.station += by;
+  for (NailBody& nail : body.nails)
+    nail.s += by;
+}
+
 std::optional<std::size_t> anchoredIndex(const WallProblem& problem, Id piece) {
   const auto found = std::find(problem.anchored.begin(), problem.anchored.end(), piece);
   if (found == problem.anchored.end())

@@ -83,6 +83,8 @@ bool isSet(const WallLine& wall, Id piece);
 bool stays(const RefitWishes& wishes, Id piece);
 // Along the wall, all of it, over ground of the same height.
 void slide(AnchorBody& body, double by);
+// The same; the body then points to the strap given, which goes along.
+void slide(StrapBody& body, Strap& strap, double by);
 std::optional<std::size_t> anchoredIndex(const WallProblem& problem, Id piece);
 
 } // namespace sillwright

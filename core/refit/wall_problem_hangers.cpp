@@ -190,20 +190,6 @@ WallLayout without(const WallLayout& layout) {
 }
 
 // ---- straps
-void shift(Interval& interval, double by) {
-  interval = {interval.from + by, interval.to + by};
-}
-
-void shift(StrapBody& body, Strap& strap, double by) {
-  strap.station += by;
-  body.strap = &strap;
-  shift(body.plate.s, by);
-  shift(body.embeddedBox.s, by);
-  body.embedded.station += by;
-  for (NailBody& nail : body.nails)
-    nail.s += by;
-}
-
 void addPanelEnds(Translation& t, const StrapBody& strap, sequence::Anchored& piece) {
   for (const PanelEnd& end : panelEnds(t.layout)) {
     if (!end.mark || !findStrapType(*t.layout.types, end.mark->strapType) || !end.column)
@@ -239,7 +225,7 @@ void addStrap(Translation& t, const StrapBody& strap, const WallLayout& bare) {
   alone.straps = {strap};
   Strap moved = *strap.strap;
   const auto at = [&](double station) -> const WallLayout& {
-    shift(alone.straps.front(), moved, station - moved.station);
+    slide(alone.straps.front(), moved, station - moved.station);
     return alone;
   };
   probe(t,
