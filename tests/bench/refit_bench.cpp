@@ -78,7 +78,7 @@ Front longFront() {
 
 } // namespace
 
-std::vector<Measure> refit(int&, char**) {
+std::vector<Measure> refit(int& argc, char** argv) {
   const Front front = longFront();
   const auto wall = std::make_shared<const WallLine>(front.wall);
   const WallLayout layout = layOut(front.job, wall);
@@ -98,7 +98,7 @@ std::vector<Measure> refit(int&, char**) {
                                 {"slots", ratio.ofLeast, "full checks of the wall (least of 15 rounds)"},
                                 {"slots-bare", bare.ofLeast, "full checks without corrections (least of 15 rounds)"},
                                 {"slots-median", ratio.median, "full checks of the wall (median of 15 rounds)"}};
-  for (const auto& more : {refitGrowth(), refitAgainstSolver()})
+  for (const auto& more : {refitGrowth(), refitAgainstSolver(), refitOfAHouse(argc, argv)})
     measures.insert(measures.end(), more.begin(), more.end());
   return measures;
 }

@@ -11,4 +11,7 @@ std::vector<Measure> refitGrowth();
 // Against a general mixed-integer solver on the same walls; empty where none is installed.
 std::vector<Measure> refitAgainstSolver();
 
+// A whole house in which every bar moved, against painting the window.
+std::vector<Measure> refitOfAHouse(int& argc, char** argv);
+
 } // namespace sillwright::bench
