@@ -68,19 +68,19 @@ void RefitDesk::answer(std::size_t number, RefitAnswer answer) {
     std::erase_if(rows_, [](const RefitRow& row) { return !isRefused(row); });
   } else if (const Proposal* proposed = std::get_if<Proposal>(&answer_->value())) {
     state_ = State::Proposed;
-    take(*proposed);
+    take(proposed->changes);
   } else {
     state_ = State::Conflict;
-    std::erase_if(rows_, [](const RefitRow& row) { return !isRefused(row); });
+    take(std::get<NoLayout>(answer_->value()).elsewhere);
   }
   show();
   tell();
 }
 
-void RefitDesk::take(const Proposal& proposal) {
+void RefitDesk::take(const std::vector<Change>& changes) {
   const Id looked = current_ && *current_ < rows_.size() ? pieceOf(rows_[*current_].change) : Id{};
   std::vector<RefitRow> rows;
-  for (const Change& change : proposal.changes) {
+  for (const Change& change : changes) {
     const bool leftOut =
         isAdded(change) && std::find(rows_.begin(), rows_.end(), RefitRow{change, false}) != rows_.end();
     rows.push_back({change, !leftOut});
@@ -113,7 +113,8 @@ const Problem* RefitDesk::problem() const {
 
 void RefitDesk::show() {
   shown_.reset();
-  if (state_ != State::Proposed)
+  const bool some = std::any_of(rows_.begin(), rows_.end(), [](const RefitRow& row) { return row.ticked; });
+  if (state_ != State::Proposed && !(state_ == State::Conflict && some))
     return;
   ShownProposal shown;
   auto line = std::make_shared<WallLine>(*wall_->layout.wall);
@@ -152,7 +153,7 @@ void RefitDesk::tick(std::size_t row, bool ticked) {
 }
 
 bool RefitDesk::canAccept() const {
-  return state_ == State::Proposed && !busy_ &&
+  return (state_ == State::Proposed || state_ == State::Conflict) && !busy_ &&
          std::any_of(rows_.begin(), rows_.end(), [](const RefitRow& row) { return row.ticked; });
 }
 

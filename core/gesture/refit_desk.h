@@ -65,7 +65,7 @@ public:
   const Proposal* proposal() const; // null in any other state
   const NoLayout* noLayout() const;
   const Problem* problem() const;
-  // Changes left to right, refused ones among them; of a wall without a layout the refused ones alone.
+  // Changes left to right, refused ones among them; of a wall without a layout those elsewhere on it.
   const std::vector<RefitRow>& rows() const { return rows_; }
   // Unticked: it stays where it is, and the rest is solved again. An added piece is only left out: nothing keeps it
   // from being proposed.
@@ -81,7 +81,7 @@ public:
 
 private:
   void ask();
-  void take(const Proposal& proposal);
+  void take(const std::vector<Change>& changes);
   void show();
   void tell();
   void shut(Closing why);

@@ -203,11 +203,20 @@ Id named(const WallProblem& asked, Id piece) {
   return isAdded ? findIn(asked.wall.straps, piece)->column : piece;
 }
 
+// A distance to an end or edge gives up to that end, not past it.
+double mostThatGives(const WallLayout& layout, const Requirement& requirement) {
+  const Strap* strap = requirement.pieces.empty() ? nullptr : findIn(layout.wall->straps, requirement.pieces[0]);
+  const StrapType* type = strap ? findStrapType(*layout.types, strap->type) : nullptr;
+  if (requirement.kind == Requirement::Kind::Rule && requirement.rule == RuleId::StrapEdge && type)
+    return type->edgeMinimum;
+  return 1e9;
+}
+
 NoLayout noLayoutOf(const WallLayout& layout, const WallProblem& asked, const sequence::Conflict& conflict) {
   NoLayout none{layout.wall->id, {}};
   for (const sequence::Relaxation& relaxation : conflict.needs) {
     Requirement requirement = asked.needs[static_cast<std::size_t>(relaxation.need)];
-    if (relaxation.by)
+    if (relaxation.by && inchesOf(*relaxation.by) <= mostThatGives(layout, requirement))
       requirement.by = inchesOf(*relaxation.by);
     for (Id& piece : requirement.pieces)
       piece = named(asked, piece);
@@ -308,6 +317,25 @@ NoLayout whyNot(const WallLayout& layout, const ResolvedLimits& limits, const Re
   return withFraming(layout, limits, wishes, noLayoutOf(layout, part, smallestIn(part)));
 }
 
+// Of the parts that have a layout; none where the rules object to it.
+std::vector<Change> soundChanges(const WallLayout& layout, const ResolvedLimits& limits,
+                                 const std::vector<Best>& parts) {
+  for (const OffMarks offMarks : {OffMarks::Stay, OffMarks::GoToMarks}) {
+    std::vector<Change> changes = proposalOf(*layout.wall, parts, offMarks).changes;
+    const Drafts drafts = draftsOf(withChanges(layout, changes), limits);
+    const bool objects = std::any_of(drafts.begin(), drafts.end(), [&](const Draft& draft) {
+      return isItsOwn(*layout.wall, draft.finding) &&
+             std::any_of(changes.begin(), changes.end(), [&](const Change& each) {
+               const auto& pieces = draft.finding.pieces;
+               return each.before && std::find(pieces.begin(), pieces.end(), pieceOf(each)) != pieces.end();
+             });
+    });
+    if (!objects)
+      return changes;
+  }
+  return {};
+}
+
 } // namespace
 
 Result<Refit> refit(const WallLayout& layout, const ResolvedLimits& limits, const RefitWishes& wishes) {
@@ -315,11 +343,18 @@ Result<Refit> refit(const WallLayout& layout, const ResolvedLimits& limits, cons
   if (!asked)
     return asked.problem();
   std::vector<Best> parts;
+  std::optional<NoLayout> none;
   for (WallProblem& part : partsOf(*asked)) {
-    if (!sequence::canBeLaid(part.problem))
-      return Refit{whyNot(layout, limits, wishes, part)};
-    sequence::Layout best = std::get<sequence::Layout>(sequence::layInOrder(part.problem));
-    parts.push_back({std::move(part), std::move(best)});
+    if (sequence::canBeLaid(part.problem)) {
+      sequence::Layout best = std::get<sequence::Layout>(sequence::layInOrder(part.problem));
+      parts.push_back({std::move(part), std::move(best)});
+    } else if (!none) {
+      none = whyNot(layout, limits, wishes, part);
+    }
+  }
+  if (none) {
+    none->elsewhere = soundChanges(layout, limits, parts);
+    return Refit{std::move(*none)};
   }
   std::optional<RuleId> against;
   for (const OffMarks offMarks : {OffMarks::Stay, OffMarks::GoToMarks}) {

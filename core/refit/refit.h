@@ -81,6 +81,7 @@ struct Requirement {
 struct NoLayout {
   Id wall;
   std::vector<Requirement> requirements;
+  std::vector<Change> elsewhere = {}; // of parts of the wall that have nothing to do with it, and a layout of their own
   bool operator==(const NoLayout&) const = default;
 };
 

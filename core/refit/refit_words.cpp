@@ -83,6 +83,9 @@ std::string proposalWords(const WallLine&, const Proposal& proposal, LengthStyle
   add(kindsOf(proposal.changes, false), " taken out");
   if (words.empty())
     return "nothing to do";
+  const int missed = proposal.cost.ask + proposal.cost.watch;
+  words += missed == 0 ? "; every target met"
+                       : "; " + countOf(static_cast<std::size_t>(missed), "target", "targets") + " missed";
   return proposal.room >= noLimit ? words : words + "; smallest slide room " + printMeasure(proposal.room, style);
 }
 

@@ -241,9 +241,10 @@ void RefitPanel::showWords() {
   const auto ticked =
       std::count_if(desk.rows().begin(), desk.rows().end(), [](const RefitRow& row) { return row.ticked; });
   const bool some = ticked < static_cast<std::ptrdiff_t>(desk.rows().size());
-  accept_->setVisible(desk.state() == RefitDesk::State::Proposed && !desk.rows().empty());
+  accept_->setVisible((desk.state() == RefitDesk::State::Proposed && !desk.rows().empty()) ||
+                      (desk.noLayout() && ticked > 0));
   accept_->setEnabled(desk.canAccept());
-  accept_->setText(some ? tr("Accept the %1 ticked").arg(ticked) : tr("Accept all"));
+  accept_->setText(some || desk.noLayout() ? tr("Accept the %1 ticked").arg(ticked) : tr("Accept all"));
   accept_->setAccessibleName(accept_->text());
   accept_->updateGeometry();
   copy_->setVisible(desk.noLayout() != nullptr);

@@ -93,8 +93,9 @@ std::vector<RefitLine> linesOf(const Workbench& bench) {
     for (std::size_t i = 0; i < none->requirements.size(); ++i)
       lines.push_back(requirementLine(bench, i));
   }
+  const bool some = std::any_of(desk.rows().begin(), desk.rows().end(), [](const RefitRow& row) { return row.ticked; });
   if (!desk.proposal() && !desk.rows().empty())
-    lines.push_back(titled(RefitRowsModel::tr("refused")));
+    lines.push_back(titled(some ? RefitRowsModel::tr("elsewhere on this wall") : RefitRowsModel::tr("refused")));
   for (std::size_t i = 0; i < desk.rows().size(); ++i)
     lines.push_back(changeLine(bench, i));
   return lines;
