@@ -56,13 +56,9 @@ std::vector<Measure> refitOfAHouse(int& argc, char** argv) {
     for (const WallRefit& wall : refitJob(walls, limits, {}, {}, cancelled))
       laidOut += wall.refit && wall.refit->ok() && std::holds_alternative<Proposal>(wall.refit->value());
   };
-  const auto refitLongest = [&] {
-    for (const WallLayout& wall : walls)
-      if (wall.length == std::max_element(walls.begin(), walls.end(), [](const auto& a, const auto& b) {
-                           return a.length < b.length;
-                         })->length)
-        refit(wall, limits);
-  };
+  const WallLayout& longest =
+      *std::max_element(walls.begin(), walls.end(), [](const auto& a, const auto& b) { return a.length < b.length; });
+  const auto refitLongest = [&] { return refit(longest, limits).ok(); };
   Workbench bench(job);
   MainWindow window(bench, Services{});
   window.resize(1600, 1000);

@@ -27,7 +27,7 @@ using sequence::Problem;
 constexpr unsigned kWalls = 25;
 constexpr double kMostSeconds = 10; // of the solver, for all levels of one wall
 
-// As the issue of real walls has them: 20 to 40 ft, piers of 2 to 4 ft, 3 to 20 pieces, 10 to 60 bars.
+// Of real sizes: 20 to 40 ft, piers of 2 to 4 ft, 3 to 20 pieces, 10 to 60 bars.
 sequence::WallSize sizeOf(unsigned seed) {
   sequence::WallSize size;
   size.piersMost = 3;

@@ -248,6 +248,26 @@ TEST_F(RefitDeskTest, ARefusalThatLeavesNoLayoutCanBeTakenBack) {
   EXPECT_EQ(ticks(), "xxxx");
 }
 
+TEST_F(RefitDeskTest, WhatMovesElsewhereCanBeAcceptedThoughOnePlaceHasNoLayout) {
+  openWith(four());
+  desk().tick(0, false);
+  NoLayout none;
+  none.wall = s.wall;
+  none.requirements = {{Requirement::Kind::Stays, {}, {s.strapLeft}}};
+  none.elsewhere = {moved(strap(s.strapRight), -0.5)};
+  answerLast(none);
+  EXPECT_EQ(desk().state(), RefitDesk::State::Conflict);
+  EXPECT_EQ(ticks(), "-x");
+  EXPECT_NE(desk().shown(), nullptr);
+  const double left = strap(s.strapLeft).station, right = strap(s.strapRight).station;
+  ASSERT_TRUE(desk().canAccept());
+  EXPECT_TRUE(desk().accept());
+  EXPECT_EQ(strap(s.strapLeft).station, left);
+  EXPECT_EQ(strap(s.strapRight).station, right - 0.5);
+  EXPECT_TRUE(bench.session().undo());
+  EXPECT_EQ(strap(s.strapRight).station, right);
+}
+
 TEST_F(RefitDeskTest, WhatKeepsItFromBeingLaidOutIsSaid) {
   desk().open(RefitDesk::Aim::LeastMoved);
   desk().answer(asked.back().number, Problem{"wall A", "there is no sill to bolt down"});

@@ -113,6 +113,41 @@ TEST(RefitLaysOut, anEmptyWallWithStrapsAtTheMarkedPanelEndsAndFewestBolts) {
   EXPECT_EQ(proposal.cost.pieces, 4);
 }
 
+// One pier has no layout; the other has, and what has to move there is said all the same.
+TEST(RefitWishes, whereOnePartHasNoLayoutTheOtherIsStillLaidOut) {
+  Front front;
+  front.job = support::boatShedFrontNoRoom();
+  front.wall = front.job.walls[0];
+  Strap& right = front.strap("S4");
+  right.station += 3; // off its column
+  const auto answer = front.refitted();
+  ASSERT_TRUE(answer) << answer.problem().text();
+  const auto* none = std::get_if<NoLayout>(&*answer);
+  ASSERT_NE(none, nullptr);
+  ASSERT_EQ(none->elsewhere.size(), 1u);
+  EXPECT_EQ(pieceOf(none->elsewhere[0]), right.id);
+  const Column& column = *findIn(front.wall.columns, right.column);
+  EXPECT_LT(std::abs(standAfter(front.wall, none->elsewhere[0])->station - column.station), 2.75);
+  for (const Requirement& requirement : none->requirements)
+    EXPECT_EQ(std::find(requirement.pieces.begin(), requirement.pieces.end(), right.id), requirement.pieces.end());
+}
+
+// An edge distance gives up to the edge, never past it.
+TEST(RefitWishes, aStrapIsNeverSaidToDoPastTheEndOfTheConcrete) {
+  Front front;
+  front.job = support::boatShedFrontNoRoom();
+  front.wall = front.job.walls[0];
+  const auto answer = front.refitted();
+  const NoLayout& none = std::get<NoLayout>(*answer);
+  bool edge = false;
+  for (const Requirement& requirement : none.requirements)
+    if (requirement.kind == Requirement::Kind::Rule && requirement.rule == RuleId::StrapEdge) {
+      edge = true;
+      EXPECT_LE(requirement.by.value_or(0), findStrapType(*front.job.types, front.strap("S1").type)->edgeMinimum);
+    }
+  EXPECT_TRUE(edge);
+}
+
 TEST(RefitRefuses, aWallWithoutSill) {
   Front front;
   front.wall.sills.clear();

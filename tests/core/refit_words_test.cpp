@@ -272,16 +272,22 @@ TEST(ChangeWords, aProposalInOneLine) {
   proposal.changes.push_back({wall.straps[0], strap});
   proposal.movement = 1;
   proposal.room = 0.25;
-  EXPECT_EQ(proposalWords(wall, proposal, style), "1 piece moves 1\"; smallest slide room 1/4\"");
+  EXPECT_EQ(proposalWords(wall, proposal, style), "1 piece moves 1\"; every target met; smallest slide room 1/4\"");
   proposal.changes.push_back({wall.bolts[0], wall.bolts[1]});
   proposal.changes.push_back({std::nullopt, wall.bolts[0]});
   proposal.changes.push_back({wall.bolts[2], std::nullopt});
   proposal.changes.push_back({wall.bolts[3], std::nullopt});
   proposal.movement = 1.375;
-  EXPECT_EQ(proposalWords(wall, proposal, style),
-            "2 pieces move 1 3/8\" in all, 1 bolt added, 2 bolts taken out; smallest slide room 1/4\"");
+  EXPECT_EQ(
+      proposalWords(wall, proposal, style),
+      "2 pieces move 1 3/8\" in all, 1 bolt added, 2 bolts taken out; every target met; smallest slide room 1/4\"");
   proposal.room = 64; // no limit
-  EXPECT_EQ(proposalWords(wall, proposal, style), "2 pieces move 1 3/8\" in all, 1 bolt added, 2 bolts taken out");
+  proposal.cost.ask = 1;
+  EXPECT_EQ(proposalWords(wall, proposal, style),
+            "2 pieces move 1 3/8\" in all, 1 bolt added, 2 bolts taken out; 1 target missed");
+  proposal.cost.watch = 2;
+  EXPECT_EQ(proposalWords(wall, proposal, style),
+            "2 pieces move 1 3/8\" in all, 1 bolt added, 2 bolts taken out; 3 targets missed");
 }
 
 // ---- the question -----------------------------------------------------------------------------------------------
