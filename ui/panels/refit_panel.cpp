@@ -248,12 +248,24 @@ void RefitPanel::showWords() {
   accept_->setAccessibleName(accept_->text());
   accept_->updateGeometry();
   copy_->setVisible(desk.noLayout() != nullptr);
-  hint_->setText(
-      desk.noLayout()       ? tr("Click a requirement to select its pieces. What may give, and by how much, is for the "
-                                       "engineer to say.")
-      : desk.rows().empty() ? QString()
-                            : tr("Without its tick a piece stays where it is, and the rest is laid out again."));
+  hint_->setText(hint());
   hint_->setVisible(!hint_->text().isEmpty());
+}
+
+QString RefitPanel::hint() const {
+  const RefitDesk& desk = bench_.refitDesk();
+  const NoLayout* none = desk.noLayout();
+  if (!none)
+    return desk.rows().empty() ? QString()
+                               : tr("Without its tick a piece stays where it is, and the rest is laid out again.");
+  const bool refused =
+      std::any_of(none->requirements.begin(), none->requirements.end(),
+                  [](const Requirement& requirement) { return requirement.kind == Requirement::Kind::Stays; });
+  return refused
+             ? tr("What you refused is among them: tick it again, and it may move. What else may give, and by how "
+                  "much, is for the engineer to say.")
+             : tr("Click a requirement to select its pieces. What may give, and by how much, is for the engineer to "
+                  "say.");
 }
 
 void RefitPanel::copyQuestion() {

@@ -50,6 +50,7 @@ public:
   void setTheme(ThemeName theme);
   QString note() const;  // "wall A"
   QString words() const; // what it says above the rows
+  QString hint() const;
   RefitList& list() const { return *list_; }
   void copyQuestion(); // to the engineer, as text
 

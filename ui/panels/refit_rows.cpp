@@ -202,7 +202,7 @@ QRect RefitRowsDelegate::tickBox(const QRect& row) {
 }
 
 QRectF RefitRowsDelegate::onlyButton(const QRect& row) {
-  const double width = buttonWidth(RefitRowsModel::tr("only this"), 12);
+  const double width = buttonWidth(RefitRowsModel::tr("accept this"), 12);
   return {row.right() + 1 - 12 - width, row.bottom() - 27.0, width, 22};
 }
 
@@ -246,7 +246,7 @@ void RefitRowsDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
   if (selected && change && line->ticked && model->rowCount() > 1) {
     ButtonLook look;
     look.box = onlyButton(box);
-    look.words = RefitRowsModel::tr("only this");
+    look.words = RefitRowsModel::tr("accept this");
     look.size = 12;
     paintButton(*painter, theme_, look);
   }
