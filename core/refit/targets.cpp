@@ -17,7 +17,7 @@ namespace {
 using sequence::Mark;
 using sequence::Stretch;
 
-// How far a rule counts at the most in the job; nothing where it is not looked at.
+// Whether the job looks at the rule at all.
 bool counts(const ResolvedLimits& limits, RuleId id) {
   return limits.counts[static_cast<std::size_t>(id)] != RuleCounts::None;
 }

@@ -17,6 +17,15 @@ struct Front {
   WallLayout layout() const { return layOut(job, std::make_shared<const WallLine>(wall)); }
   Result<Refit> refitted(const RefitWishes& wishes = {}) const { return refit(layout(), limits, wishes); }
   Proposal proposal(const RefitWishes& wishes = {}) const { return std::get<Proposal>(*refitted(wishes)); }
+  // So near each other that no strap goes between them.
+  void fillCornerWithBars() {
+    for (double s = 0.5; s < 6; s += 0.75) {
+      Bar bar;
+      bar.id = Id{job.nextId + 100 + static_cast<std::uint32_t>(s * 16)};
+      bar.planned = {{s, 3.25, -28}, {s, 3.25, -2}};
+      wall.bars.push_back(bar);
+    }
+  }
   std::string refused(const RefitWishes& wishes = {}) const {
     const auto answer = refitted(wishes);
     return answer ? "" : answer.problem().text();
@@ -217,12 +226,7 @@ TEST(RefitLaysOut, andSaysOfAStrapThatIsToBeAddedWhatItsColumnCannotTake) {
   Front front;
   const Strap strap = front.strap("S1");
   std::erase_if(front.wall.straps, [&](const Strap& other) { return other.id == strap.id; });
-  for (double s = 0.5; s < 6; s += 0.75) {
-    Bar bar;
-    bar.id = Id{front.job.nextId + 100 + static_cast<std::uint32_t>(s * 16)};
-    bar.planned = {{s, 3.25, -28}, {s, 3.25, -2}};
-    front.wall.bars.push_back(bar);
-  }
+  front.fillCornerWithBars();
   const auto answer = front.refitted();
   ASSERT_TRUE(answer) << answer.problem().text();
   const auto* none = std::get_if<NoLayout>(&*answer);
@@ -238,12 +242,7 @@ TEST(RefitLaysOut, andSaysOfAStrapThatIsToBeAddedWhatItsColumnCannotTake) {
 TEST(RefitRefuses, nothingForAColumnWithoutLeewayButSaysThatItHasNone) {
   Front front; // bars on both sides of the strap at the corner, and a column that gives nothing
   Strap& strap = front.strap("S1");
-  for (double s = 0.5; s < 6; s += 0.75) {
-    Bar bar;
-    bar.id = Id{front.job.nextId + 100 + static_cast<std::uint32_t>(s * 16)};
-    bar.planned = {{s, 3.25, -28}, {s, 3.25, -2}};
-    front.wall.bars.push_back(bar);
-  }
+  front.fillCornerWithBars();
   const auto answer = front.refitted();
   ASSERT_TRUE(answer) << answer.problem().text();
   const auto* none = std::get_if<NoLayout>(&*answer);
