@@ -26,7 +26,7 @@ double placeOf(const WallLine& wall, const Change& change) {
 } // namespace
 
 RefitAnswer answerTo(const RefitQuestion& question) {
-  return refit(question.wall->layout, question.limits, question.wishes);
+  return refitWall(question.wall->layout, question.limits, question.wishes);
 }
 
 RefitDesk::RefitDesk(Session& session, const Checker& checker) : session_(session), checker_(checker) {}
@@ -63,15 +63,17 @@ void RefitDesk::answer(std::size_t number, RefitAnswer answer) {
     return;
   busy_ = false;
   answer_ = std::move(answer);
-  if (!answer_->ok()) {
+  conflicts_ = answer_->conflicts();
+  const Result<Refit>& refit = *answer_->refit;
+  if (!refit.ok()) {
     state_ = State::Impossible;
     std::erase_if(rows_, [](const RefitRow& row) { return !isRefused(row); });
-  } else if (const Proposal* proposed = std::get_if<Proposal>(&answer_->value())) {
+  } else if (const Proposal* proposed = std::get_if<Proposal>(&refit.value())) {
     state_ = State::Proposed;
     take(proposed->changes);
   } else {
     state_ = State::Conflict;
-    take(std::get<NoLayout>(answer_->value()).elsewhere);
+    take(conflicts_.front().elsewhere);
   }
   show();
   tell();
@@ -102,13 +104,10 @@ void RefitDesk::take(const std::vector<Change>& changes) {
 // ---- what there is --------------------------------------------------------------------------------------------------
 
 const Proposal* RefitDesk::proposal() const {
-  return state_ == State::Proposed ? std::get_if<Proposal>(&answer_->value()) : nullptr;
-}
-const NoLayout* RefitDesk::noLayout() const {
-  return state_ == State::Conflict ? std::get_if<NoLayout>(&answer_->value()) : nullptr;
+  return state_ == State::Proposed ? std::get_if<Proposal>(&answer_->refit->value()) : nullptr;
 }
 const Problem* RefitDesk::problem() const {
-  return state_ == State::Impossible ? &answer_->problem() : nullptr;
+  return state_ == State::Impossible ? &answer_->refit->problem() : nullptr;
 }
 
 void RefitDesk::show() {
@@ -212,6 +211,7 @@ void RefitDesk::shut(Closing why) {
   ++number_;
   wall_.reset();
   answer_.reset();
+  conflicts_.clear();
   rows_.clear();
   current_.reset();
   shown_.reset();

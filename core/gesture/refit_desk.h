@@ -10,7 +10,7 @@
 
 #include "core/drawing/shown_proposal.h"
 #include "core/edit/session.h"
-#include "core/refit/refit.h"
+#include "core/refit/refit_job.h"
 #include "core/rules/checker.h"
 
 namespace sillwright {
@@ -22,7 +22,7 @@ struct RefitQuestion {
   ResolvedLimits limits;
   RefitWishes wishes;
 };
-using RefitAnswer = Result<Refit>;
+using RefitAnswer = WallRefit;
 RefitAnswer answerTo(const RefitQuestion& question);
 
 // A change of the proposal, or one that was refused and may be taken back.
@@ -63,7 +63,8 @@ public:
   const ResolvedLimits& limits() const { return limits_; }
 
   const Proposal* proposal() const; // null in any other state
-  const NoLayout* noLayout() const;
+  // All that collides, where there is no layout: each has nothing to do with the others. Else empty.
+  const std::vector<NoLayout>& conflicts() const { return conflicts_; }
   const Problem* problem() const;
   // Changes left to right, refused ones among them; of a wall without a layout those elsewhere on it.
   const std::vector<RefitRow>& rows() const { return rows_; }
@@ -100,6 +101,7 @@ private:
   std::shared_ptr<const CheckedWall> wall_;
   ResolvedLimits limits_;
   std::optional<RefitAnswer> answer_;
+  std::vector<NoLayout> conflicts_;
   std::vector<RefitRow> rows_;
   std::optional<std::size_t> current_;
   std::optional<ShownProposal> shown_;

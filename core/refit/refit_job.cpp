@@ -11,6 +11,13 @@ std::vector<NoLayout> WallRefit::conflicts() const {
   return all;
 }
 
+WallRefit refitWall(const WallLayout& layout, const ResolvedLimits& limits, const RefitWishes& wishes) {
+  WallRefit wall{layout.wall->id, refit(layout, limits, wishes), {}};
+  if (!wall.conflicts().empty())
+    wall.further = furtherConflicts(layout, limits, wishes);
+  return wall;
+}
+
 std::vector<WallRefit> refitJob(std::span<const WallLayout> walls, const ResolvedLimits& limits,
                                 const std::map<Id, RefitWishes>& wishes, const Progress& progress,
                                 const std::atomic<bool>& cancelled) {
@@ -19,10 +26,7 @@ std::vector<WallRefit> refitJob(std::span<const WallLayout> walls, const Resolve
     refits[i].wall = walls[i].wall->id;
   const auto one = [&](std::size_t i) {
     const auto own = wishes.find(refits[i].wall);
-    const RefitWishes wished = own == wishes.end() ? RefitWishes{} : own->second;
-    refits[i].refit = refit(walls[i], limits, wished);
-    if (!refits[i].conflicts().empty())
-      refits[i].further = furtherConflicts(walls[i], limits, wished);
+    refits[i] = refitWall(walls[i], limits, own == wishes.end() ? RefitWishes{} : own->second);
   };
   onAllCores(walls.size(), one, progress, &cancelled);
   return refits;

@@ -13,13 +13,16 @@
 namespace sillwright {
 
 struct WallRefit {
-  Id wall;
-  std::optional<Result<Refit>> refit; // nothing: cancelled before its turn
-  std::vector<NoLayout> further;      // what else collides where there is no layout
+  Id wall = {};
+  std::optional<Result<Refit>> refit = {}; // nothing: cancelled before its turn
+  std::vector<NoLayout> further = {};      // what else collides where there is no layout
 
   // All that collides; empty where there is a layout, or none was looked for.
   std::vector<NoLayout> conflicts() const;
 };
+
+// One wall, with all that collides on it where it has no layout.
+WallRefit refitWall(const WallLayout& layout, const ResolvedLimits& limits, const RefitWishes& wishes = {});
 
 // In the order of the walls. Wishes by wall; a wall without any has none. Once `cancelled` is true no further wall is
 // begun; those begun are done.

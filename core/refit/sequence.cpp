@@ -42,27 +42,32 @@ Sweep firstSweep(const Problem& problem, Floor& floor) {
   const Weight least = floor.sweep.best;
   const Weight guesses[] = {least + weightOf(0, 0, 0, 0, 32), least + weightOf(0, 0, 0, 2, 160),
                             withAnyLower(least + weightOf(0, 0, 2, 0, 0)), least + weightOf(0, 2, 4, 0, 0), kAnything};
+  Sweep sweep;
   for (const Weight& guess : guesses) {
     if (floor.most < guess)
       floor.raise();
-    Sweep sweep = sweepOf(problem, {.most = guess, .mostStates = kFewStates, .floor = &floor.sweep});
+    sweepAgain(sweep, problem, {.most = guess, .mostStates = kFewStates, .floor = &floor.sweep});
     if (!isNever(sweep.best) || (!sweep.curtailed && guess == kAnything))
       return sweep;
   }
-  return sweepOf(problem, {.floor = &floor.sweep});
+  sweepAgain(sweep, problem, {.floor = &floor.sweep});
+  return sweep;
 }
 
 // Looks at a few of the cheapest stances first: what they cost bounds what has to be looked at then.
 Sweep bestSweep(const Problem& problem, Floor& floor) {
   Sweep sweep = firstSweep(problem, floor);
   for (int states = 4 * kFewStates; sweep.curtailed; states *= 16)
-    sweep = sweepOf(problem, {.most = sweep.best, .mostStates = states, .floor = &floor.sweep});
+    sweepAgain(sweep, problem, {.most = sweep.best, .mostStates = states, .floor = &floor.sweep});
   return sweep;
 }
 
 // Tightening only ever takes layouts away, so the rooms with the same cost are 0 … some largest one.
-Mark largestRoom(const Problem& problem, const Bound& bound) {
-  const auto isAsGood = [&](Mark room) { return sweepOf(tightened(problem, room), bound).best == bound.most; };
+Mark largestRoom(const Problem& problem, const Bound& bound, Sweep& tried) {
+  const auto isAsGood = [&](Mark room) {
+    sweepAgain(tried, tightened(problem, room), bound);
+    return tried.best == bound.most;
+  };
   Mark good = 0;
   Mark bad = 1;
   while (bad <= kMostRoom && isAsGood(bad)) {
@@ -85,9 +90,12 @@ std::variant<Layout, Conflict> layInOrder(const Problem& problem) {
   if (isNever(sweep.best))
     return conflictOf(problem);
   const Bound exact{.most = sweep.best, .floor = &floor.sweep};
-  const Mark room = largestRoom(problem, exact);
+  Sweep tried;
+  const Mark room = largestRoom(problem, exact, tried);
   const Problem roomy = tightened(problem, room);
-  Layout layout = leftmostOf(room == 0 ? sweep : sweepOf(roomy, exact));
+  if (room > 0)
+    sweepAgain(tried, roomy, exact);
+  Layout layout = leftmostOf(room == 0 ? sweep : tried);
   layout.room = room;
   return layout;
 }

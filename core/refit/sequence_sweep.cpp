@@ -37,8 +37,11 @@ public:
     nextPassed.assign(ways.size(), sill.stretch.to);
     const std::size_t marks = sill.stretch.to - sill.stretch.from + 1;
     table.base.assign(marks, SillTable::kNone);
-    table.placing.reserve(std::min(marks * columns * table.counts * stride, kMostReserved));
-    table.onward.reserve(table.placing.capacity());
+    for (std::vector<Weight>* entries : {&table.placing, &table.onward}) {
+      entries->clear();
+      entries->reserve(std::min(marks * columns * table.counts * stride, kMostReserved));
+    }
+    table.entering.clear();
     table.states.assign(marks, 1);
     table.firstCount.assign(marks, 0);
     table.firstUse.assign(marks, 0);
@@ -55,7 +58,7 @@ public:
         stand(station);
     chartEntering();
     if (sweep.bound.anyOption) // nobody asks
-      table.placing = {};
+      table.placing.clear();
   }
 
 private:
@@ -486,14 +489,13 @@ private:
   std::vector<Weight> onward;
 };
 
-} // namespace
-
-Sweep sweepOf(const Problem& problem, Anchors anchors, const Bound& bound) {
-  Sweep sweep;
+void sweepAgain(Sweep& sweep, const Problem& problem, Anchors anchors, const Bound& bound) {
   sweep.steps = stepsOf(problem, std::move(anchors), bound.anyOption);
   sweep.bound = bound;
+  sweep.best = kNever;
+  sweep.curtailed = false;
   if (!sweep.steps.anchors.possible)
-    return sweep;
+    return;
   sweep.tables.resize(sweep.steps.sills.size());
   Views views(sweep);
   for (int which = static_cast<int>(sweep.steps.sills.size()) - 1; which >= 0; --which)
@@ -501,14 +503,27 @@ Sweep sweepOf(const Problem& problem, Anchors anchors, const Bound& bound) {
   const Weight rest = views.toEnter(0, {});
   const Weight best = isNever(rest) ? kNever : sweep.steps.anchors.standing + rest;
   sweep.best = bound.most < best ? kNever : best;
-  return sweep;
 }
 
-Sweep sweepOf(const Problem& problem, const Bound& bound) {
+} // namespace
+
+void sweepAgain(Sweep& sweep, const Problem& problem, const Bound& bound) {
   Weight most = bound.most;
   if (bound.floor) // the bolts cost at least so much
     most = most - (bound.floor->best - bound.floor->steps.anchors.standing);
-  return sweepOf(problem, sortAnchors(problem, most), bound);
+  sweepAgain(sweep, problem, sortAnchors(problem, most), bound);
+}
+
+Sweep sweepOf(const Problem& problem, const Bound& bound) {
+  Sweep sweep;
+  sweepAgain(sweep, problem, bound);
+  return sweep;
+}
+
+Sweep sweepOf(const Problem& problem, Anchors anchors, const Bound& bound) {
+  Sweep sweep;
+  sweepAgain(sweep, problem, std::move(anchors), bound);
+  return sweep;
 }
 
 } // namespace sillwright::sequence

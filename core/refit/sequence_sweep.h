@@ -77,5 +77,8 @@ struct Sweep {
 Sweep sweepOf(const Problem& problem, const Bound& bound = {});
 // With the anchors sorted already.
 Sweep sweepOf(const Problem& problem, Anchors anchors, const Bound& bound);
+// Into the tables of a sweep that is done with: they are large, and taking new memory for each costs more than to fill
+// them.
+void sweepAgain(Sweep& sweep, const Problem& problem, const Bound& bound);
 
 } // namespace sillwright::sequence

@@ -44,7 +44,7 @@ protected:
                      {bolt(), {}},
                      moved(strap(s.strapRight), -0.5)});
   }
-  void answerLast(Refit answer) { desk().answer(asked.back().number, std::move(answer)); }
+  void answerLast(Refit answer) { desk().answer(asked.back().number, {.refit = std::move(answer)}); }
   void openWith(Refit answer, RefitDesk::Aim aim = RefitDesk::Aim::LeastMoved) {
     desk().open(aim);
     answerLast(std::move(answer));
@@ -176,14 +176,14 @@ TEST_F(RefitDeskTest, AnswersThatAreOutOfDateAreLeftAside) {
   desk().tick(0, false);
   desk().tick(3, false);
   ASSERT_EQ(asked.size(), 3u);
-  desk().answer(asked[1].number, Refit{proposal({})});
+  desk().answer(asked[1].number, {.refit = Refit{proposal({})}});
   EXPECT_TRUE(desk().isBusy());
   EXPECT_EQ(asked[2].wishes.staying, (std::vector<Id>{s.strapLeft, s.strapRight}));
   answerLast(proposal({{bolt(), {}}}));
-  desk().answer(asked[2].number, Refit{proposal({})}); // a second time
+  desk().answer(asked[2].number, {.refit = Refit{proposal({})}}); // a second time
   EXPECT_EQ(ticks(), "-x-");
   desk().close();
-  desk().answer(asked[2].number, Refit{proposal({})});
+  desk().answer(asked[2].number, {.refit = Refit{proposal({})}});
   EXPECT_FALSE(desk().isOpen());
 }
 
@@ -237,8 +237,8 @@ TEST_F(RefitDeskTest, ARefusalThatLeavesNoLayoutCanBeTakenBack) {
   none.requirements = {{Requirement::Kind::Stays, {}, {s.strapLeft}}};
   answerLast(none);
   EXPECT_EQ(desk().state(), RefitDesk::State::Conflict);
-  ASSERT_NE(desk().noLayout(), nullptr);
-  EXPECT_EQ(desk().noLayout()->requirements.size(), 1u);
+  ASSERT_EQ(desk().conflicts().size(), 1u);
+  EXPECT_EQ(desk().conflicts().front().requirements.size(), 1u);
   EXPECT_EQ(ticks(), "-");
   EXPECT_EQ(desk().shown(), nullptr);
   EXPECT_FALSE(desk().canAccept());
@@ -246,6 +246,20 @@ TEST_F(RefitDeskTest, ARefusalThatLeavesNoLayoutCanBeTakenBack) {
   EXPECT_TRUE(asked.back().wishes.staying.empty());
   answerLast(four());
   EXPECT_EQ(ticks(), "xxxx");
+}
+
+TEST_F(RefitDeskTest, AllThatCollidesIsThere) {
+  NoLayout first, second;
+  first.wall = second.wall = s.wall;
+  first.requirements = {{Requirement::Kind::Stays, {}, {s.strapLeft}}};
+  second.requirements = {{Requirement::Kind::Stays, {}, {s.strapRight}}};
+  openWith(four());
+  desk().tick(0, false);
+  desk().answer(asked.back().number, {.refit = Refit{first}, .further = {second}});
+  EXPECT_EQ(desk().conflicts(), (std::vector<NoLayout>{first, second}));
+  desk().tick(0, true);
+  answerLast(four());
+  EXPECT_TRUE(desk().conflicts().empty());
 }
 
 TEST_F(RefitDeskTest, WhatMovesElsewhereCanBeAcceptedThoughOnePlaceHasNoLayout) {
@@ -270,7 +284,7 @@ TEST_F(RefitDeskTest, WhatMovesElsewhereCanBeAcceptedThoughOnePlaceHasNoLayout) 
 
 TEST_F(RefitDeskTest, WhatKeepsItFromBeingLaidOutIsSaid) {
   desk().open(RefitDesk::Aim::LeastMoved);
-  desk().answer(asked.back().number, Problem{"wall A", "there is no sill to bolt down"});
+  desk().answer(asked.back().number, {.refit = Problem{"wall A", "there is no sill to bolt down"}});
   EXPECT_EQ(desk().state(), RefitDesk::State::Impossible);
   ASSERT_NE(desk().problem(), nullptr);
   EXPECT_EQ(desk().problem()->message, "there is no sill to bolt down");

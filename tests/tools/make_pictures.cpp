@@ -186,7 +186,7 @@ void refit(const char* name, const Job& job) {
   open.bench.refitDesk().solveBy({}); // here, not beside the window: the picture waits for it
   open.window.refitWall(RefitDesk::Aim::LeastMoved);
   RefitList& list = open.window.refitPanel().list();
-  const int row = open.bench.refitDesk().noLayout() ? 2 : 0;
+  const int row = !open.bench.refitDesk().conflicts().empty() ? 2 : 0;
   list.setCurrentIndex(list.rows().index(row));
   list.goToRow(row);
   settle();

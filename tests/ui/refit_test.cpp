@@ -54,12 +54,14 @@ protected:
         if (std::find(question.wishes.staying.begin(), question.wishes.staying.end(), pieceOf(change)) ==
             question.wishes.staying.end())
           proposal.changes.push_back(change);
-      desk().answer(question.number, Refit{proposal});
+      desk().answer(question.number, {.refit = Refit{proposal}});
     });
   }
-  void answerWith(NoLayout none) {
+  void answerWith(NoLayout none, std::vector<NoLayout> further = {}) {
     none.wall = front().id;
-    desk().solveBy([this, none](const RefitQuestion& question) { desk().answer(question.number, Refit{none}); });
+    desk().solveBy([this, none, further](const RefitQuestion& question) {
+      desk().answer(question.number, {.refit = Refit{none}, .further = further});
+    });
   }
   void press(Qt::Key key, Qt::KeyboardModifiers with = {}) {
     QTest::keyClick(QApplication::focusWidget() ? QApplication::focusWidget() : &window, key, with);
@@ -241,16 +243,42 @@ TEST_F(RefitWindow, WhereNoLayoutExistsTheRequirementsAreThere) {
   EXPECT_EQ(bench.session().selection(), (Selection{{front().id, strap("S1").id}, {front().id, bar}}));
   EXPECT_TRUE(window.refitShown());
   const std::vector<std::string> lines =
-      questionLines(bench.job(), desk().wall()->layout, desk().limits(), *desk().noLayout());
+      questionLines(bench.job(), desk().wall()->layout, desk().limits(), desk().conflicts().front());
   QTest::mouseClick(&copy(), Qt::LeftButton);
   const std::string copied = QApplication::clipboard()->text().toStdString();
   EXPECT_EQ(copied.substr(0, lines[0].size() + 1), lines[0] + "\n");
   EXPECT_EQ(std::count(copied.begin(), copied.end(), '\n'), static_cast<std::ptrdiff_t>(lines.size()));
 }
 
+TEST_F(RefitWindow, AllThatCollidesIsListedAndAsked) {
+  NoLayout first, second;
+  const Id bar = front().bars.front().id;
+  first.requirements = {{Requirement::Kind::Rule, RuleId::StrapSteel, {strap("S1").id, bar}, {}, {}, 0.4375},
+                        {Requirement::Kind::Leeway, RuleId::StrapEdge, {front().columns.front().id}}};
+  second.requirements = {{Requirement::Kind::Rule, RuleId::StrapEdge, {strap("S2").id}}};
+  answerWith(first, {second});
+  open();
+  EXPECT_TRUE(panel().words().contains(QStringLiteral("for 2 reasons"))) << panel().words().toStdString();
+  ASSERT_EQ(list().rows().rowCount(), 5); // two titles
+  EXPECT_EQ(said(4), "1. " + requirementWords(desk().wall()->layout, desk().limits(), second.requirements[0],
+                                              bench.job().units));
+  clickRow(4, 120, 16);
+  EXPECT_EQ(bench.session().selection(), (Selection{{front().id, strap("S2").id}}));
+  QTest::mouseClick(&copy(), Qt::LeftButton);
+  const std::string copied = QApplication::clipboard()->text().toStdString();
+  for (const NoLayout& conflict : {first, second}) {
+    NoLayout asked = conflict;
+    asked.wall = front().id;
+    std::string words;
+    for (const std::string& line : questionLines(bench.job(), desk().wall()->layout, desk().limits(), asked))
+      words += line + "\n";
+    EXPECT_NE(copied.find(words), std::string::npos) << copied;
+  }
+}
+
 TEST_F(RefitWindow, AProblemIsSaidInItsSentence) {
   desk().solveBy([this](const RefitQuestion& question) {
-    desk().answer(question.number, Problem{"wall A", "there is no sill to bolt down"});
+    desk().answer(question.number, {.refit = Problem{"wall A", "there is no sill to bolt down"}});
   });
   open();
   EXPECT_EQ(panel().words(), QStringLiteral("There is no sill to bolt down."));

@@ -207,17 +207,25 @@ void RefitPanel::follow() {
   showWords();
 }
 
+static QString noLayoutWords(const std::vector<NoLayout>& conflicts) {
+  if (conflicts.size() > 1)
+    return RefitPanel::tr("No layout exists, for %1 reasons that have nothing to do with each other.")
+        .arg(conflicts.size());
+  const std::size_t requirements = conflicts.front().requirements.size();
+  return requirements == 1 ? RefitPanel::tr("No layout exists: this requirement cannot be met.")
+                           : RefitPanel::tr("No layout exists. These %1 requirements cannot hold together; without "
+                                            "any one of them they can.")
+                                 .arg(requirements);
+}
+
 QString RefitPanel::words() const {
   const RefitDesk& desk = bench_.refitDesk();
   if (!desk.isOpen())
     return {};
   if (desk.isBusy() && !slow_->isActive())
     return tr("Laying out …");
-  if (const NoLayout* none = desk.noLayout())
-    return none->requirements.size() == 1
-               ? tr("No layout exists: this requirement cannot be met.")
-               : tr("No layout exists. These %1 requirements cannot hold together; without any one of them they can.")
-                     .arg(none->requirements.size());
+  if (!desk.conflicts().empty())
+    return noLayoutWords(desk.conflicts());
   if (const Problem* problem = desk.problem())
     return sentence(text(problem->message));
   const Proposal* proposal = desk.proposal();
@@ -242,25 +250,27 @@ void RefitPanel::showWords() {
       std::count_if(desk.rows().begin(), desk.rows().end(), [](const RefitRow& row) { return row.ticked; });
   const bool some = ticked < static_cast<std::ptrdiff_t>(desk.rows().size());
   accept_->setVisible((desk.state() == RefitDesk::State::Proposed && !desk.rows().empty()) ||
-                      (desk.noLayout() && ticked > 0));
+                      (!desk.conflicts().empty() && ticked > 0));
   accept_->setEnabled(desk.canAccept());
-  accept_->setText(some || desk.noLayout() ? tr("Accept the %1 ticked").arg(ticked) : tr("Accept all"));
+  accept_->setText(some || !desk.conflicts().empty() ? tr("Accept the %1 ticked").arg(ticked) : tr("Accept all"));
   accept_->setAccessibleName(accept_->text());
   accept_->updateGeometry();
-  copy_->setVisible(desk.noLayout() != nullptr);
+  copy_->setText(desk.conflicts().size() > 1 ? tr("Copy the questions") : tr("Copy the question"));
+  copy_->updateGeometry();
+  copy_->setVisible(!desk.conflicts().empty());
   hint_->setText(hint());
   hint_->setVisible(!hint_->text().isEmpty());
 }
 
 QString RefitPanel::hint() const {
   const RefitDesk& desk = bench_.refitDesk();
-  const NoLayout* none = desk.noLayout();
-  if (!none)
+  if (desk.conflicts().empty())
     return desk.rows().empty() ? QString()
                                : tr("Without its tick a piece stays where it is, and the rest is laid out again.");
-  const bool refused =
-      std::any_of(none->requirements.begin(), none->requirements.end(),
-                  [](const Requirement& requirement) { return requirement.kind == Requirement::Kind::Stays; });
+  const bool refused = std::any_of(desk.conflicts().begin(), desk.conflicts().end(), [](const NoLayout& conflict) {
+    return std::any_of(conflict.requirements.begin(), conflict.requirements.end(),
+                       [](const Requirement& requirement) { return requirement.kind == Requirement::Kind::Stays; });
+  });
   return refused
              ? tr("What you refused is among them: tick it again, and it may move. What else may give, and by how "
                   "much, is for the engineer to say.")
@@ -270,13 +280,18 @@ QString RefitPanel::hint() const {
 
 void RefitPanel::copyQuestion() {
   const RefitDesk& desk = bench_.refitDesk();
-  if (!desk.noLayout())
+  if (desk.conflicts().empty())
     return;
   QStringList lines;
-  for (const std::string& line : questionLines(bench_.job(), desk.wall()->layout, desk.limits(), *desk.noLayout()))
-    lines << text(line);
+  for (const NoLayout& conflict : desk.conflicts()) {
+    if (!lines.isEmpty())
+      lines << QString() << QString();
+    for (const std::string& line : questionLines(bench_.job(), desk.wall()->layout, desk.limits(), conflict))
+      lines << text(line);
+  }
   QApplication::clipboard()->setText(lines.join(QLatin1Char('\n')) + QLatin1Char('\n'));
-  Q_EMIT told(tr("The question is on the clipboard, as text."));
+  Q_EMIT told(desk.conflicts().size() > 1 ? tr("The questions are on the clipboard, as text.")
+                                          : tr("The question is on the clipboard, as text."));
 }
 
 QString RefitPanel::note() const {

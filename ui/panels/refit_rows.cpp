@@ -67,9 +67,9 @@ RefitLine changeLine(const Workbench& bench, std::size_t at) {
   return line;
 }
 
-RefitLine requirementLine(const Workbench& bench, std::size_t at) {
+RefitLine requirementLine(const Workbench& bench, const NoLayout& conflict, std::size_t at) {
   const RefitDesk& desk = bench.refitDesk();
-  const Requirement& requirement = desk.noLayout()->requirements[at];
+  const Requirement& requirement = conflict.requirements[at];
   const WallLayout& layout = desk.wall()->layout;
   RefitLine line;
   line.kind = RefitLine::Kind::Requirement;
@@ -83,15 +83,21 @@ RefitLine requirementLine(const Workbench& bench, std::size_t at) {
   return line;
 }
 
+QString conflictTitle(const NoLayout& conflict, bool first) {
+  if (conflict.requirements.size() == 1)
+    return first ? RefitRowsModel::tr("cannot be met") : RefitRowsModel::tr("nor can this be met");
+  return first ? RefitRowsModel::tr("cannot hold together") : RefitRowsModel::tr("nor can these hold together");
+}
+
 std::vector<RefitLine> linesOf(const Workbench& bench) {
   const RefitDesk& desk = bench.refitDesk();
   std::vector<RefitLine> lines;
   if (desk.state() == RefitDesk::State::Closed)
     return lines;
-  if (const NoLayout* none = desk.noLayout()) {
-    lines.push_back(titled(RefitRowsModel::tr("cannot hold together")));
-    for (std::size_t i = 0; i < none->requirements.size(); ++i)
-      lines.push_back(requirementLine(bench, i));
+  for (const NoLayout& conflict : desk.conflicts()) {
+    lines.push_back(titled(conflictTitle(conflict, lines.empty())));
+    for (std::size_t i = 0; i < conflict.requirements.size(); ++i)
+      lines.push_back(requirementLine(bench, conflict, i));
   }
   const bool some = std::any_of(desk.rows().begin(), desk.rows().end(), [](const RefitRow& row) { return row.ticked; });
   if (!desk.proposal() && !desk.rows().empty())

@@ -15,7 +15,7 @@ namespace sillwright {
 struct RefitLine {
   enum class Kind { Title, Change, Requirement };
   Kind kind = Kind::Title;
-  std::size_t at = 0; // of the rows on the desk, or of the requirements
+  std::size_t at = 0; // of the rows on the desk, or of the requirements of one conflict
   int number = 0;     // of a requirement, from 1
   bool ticked = true; // of a change
   QString words;
