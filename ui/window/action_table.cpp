@@ -1,28 +1,20 @@
-#include "ui/window/actions.h"
+#include "ui/window/action_rows.h"
 
 #include <QCoreApplication>
-#include <QtGlobal>
 
 #include <array>
-#include <vector>
-
-#include "ui/window/main_window.h"
+#include <utility>
 
 namespace sillwright {
 
 namespace {
 
-using Keys = QList<QKeySequence>;
-
-QString shown(const char* text) { return QCoreApplication::translate("sillwright::Actions", text); }
-
-bool hasWall(const MainWindow& window) { return window.bench().wall() != nullptr; }
-bool hasWalls(const MainWindow& window) { return window.bench().job().walls.size() > 1; }
-bool hasSelection(const MainWindow& window) { return !window.bench().session().selection().empty(); }
 bool canAccept(const MainWindow& window) {
   return window.bench().refitDesk().canAccept();
 }
 bool hasFindings(const MainWindow& window) { return window.punchList().rowCount() > 0; }
+
+QString shown(const char* text) { return QCoreApplication::translate("sillwright::Actions", text); }
 
 bool canUndo(const MainWindow& window) {
   return window.bench().session().previewing() || window.bench().session().history().canUndo();
@@ -49,36 +41,6 @@ auto level(Level which) {
 }
 auto levelShown(Level which) {
   return [which](const MainWindow& window) { return window.punchList().levels()[static_cast<std::size_t>(which)]; };
-}
-
-ActionRow row(const char* id, const char* menu, const char* text, Keys keys, std::function<void(MainWindow&)> act,
-              std::function<bool(const MainWindow&)> enabled = {}) {
-  ActionRow made;
-  made.id = id;
-  made.menu = menu;
-  made.text = text;
-  made.keys = std::move(keys);
-  made.act = std::move(act);
-  made.enabled = std::move(enabled);
-  return made;
-}
-
-ActionRow inToolbar(ActionRow made, const char* icon) {
-  made.icon = icon;
-  made.toolbar = true;
-  return made;
-}
-ActionRow last(ActionRow made) { // of a group in its menu
-  made.separatorAfter = true;
-  return made;
-}
-ActionRow toggle(ActionRow made, std::function<bool(const MainWindow&)> checked) {
-  made.checked = std::move(checked);
-  return made;
-}
-ActionRow worded(ActionRow made, std::function<QString(const MainWindow&)> words) {
-  made.words = std::move(words);
-  return made;
 }
 
 std::vector<ActionRow> jobRows() {
