@@ -19,10 +19,6 @@ namespace {
 
 constexpr double noLimit = 64; // in: room that is no limit
 
-bool hasSomethingToSet(const WallLine& wall) {
-  return !wall.straps.empty() || !wall.bolts.empty() || !wall.rods.empty() || !wall.panels.empty();
-}
-
 // A wall asked for by name is laid out whatever is on it; of all others those that have something to set.
 Result<std::vector<WallLayout>> wallsToLayOut(const Job& job, const Call& call) {
   std::vector<WallLayout> walls;

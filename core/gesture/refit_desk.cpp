@@ -25,6 +25,14 @@ double placeOf(const WallLine& wall, const Change& change) {
 
 } // namespace
 
+Job withTicked(const Job& job, Id wall, std::span<const RefitRow> rows) {
+  std::vector<PieceChange> made;
+  for (const RefitRow& row : rows)
+    if (row.ticked)
+      made.push_back({row.change.before, row.change.after});
+  return changePieces(job, wall, made);
+}
+
 RefitAnswer answerTo(const RefitQuestion& question) {
   return refitWall(question.wall->layout, question.limits, question.wishes);
 }
@@ -33,13 +41,14 @@ RefitDesk::RefitDesk(Session& session, const Checker& checker) : session_(sessio
 
 // ---- asking and hearing ---------------------------------------------------------------------------------------------
 
-void RefitDesk::open(Aim aim) {
+void RefitDesk::open(Aim aim, std::vector<RefitRow> before) {
   auto wall = checker_.wall(session_.wall());
   if (!wall)
     return;
   shut(Closing::None);
   aim_ = aim;
   wall_ = std::move(wall);
+  rows_ = std::move(before);
   ask();
 }
 
@@ -110,6 +119,10 @@ const Problem* RefitDesk::problem() const {
   return state_ == State::Impossible ? &answer_->refit->problem() : nullptr;
 }
 
+WallRefit RefitDesk::found() const {
+  return answer_.value_or(WallRefit{});
+}
+
 void RefitDesk::show() {
   shown_.reset();
   const bool some = std::any_of(rows_.begin(), rows_.end(), [](const RefitRow& row) { return row.ticked; });
@@ -156,23 +169,16 @@ bool RefitDesk::canAccept() const {
          std::any_of(rows_.begin(), rows_.end(), [](const RefitRow& row) { return row.ticked; });
 }
 
-void RefitDesk::apply(const std::vector<Change>& changes, const std::string& name) {
-  std::vector<PieceChange> made;
-  for (const Change& change : changes)
-    made.push_back({change.before, change.after});
+void RefitDesk::apply(std::span<const RefitRow> rows, const std::string& name) {
   applying_ = true;
-  session_.apply(changePieces(session_.base(), wall_->layout.wall->id, made), name);
+  session_.apply(withTicked(session_.base(), wall_->layout.wall->id, rows), name);
   applying_ = false;
 }
 
 bool RefitDesk::accept() {
   if (!canAccept())
     return false;
-  std::vector<Change> changes;
-  for (const RefitRow& row : rows_)
-    if (row.ticked)
-      changes.push_back(row.change);
-  apply(changes, (aim_ == Aim::LayOut ? "Lay out wall " : "Refit wall ") + wall_->layout.wall->mark);
+  apply(rows_, (aim_ == Aim::LayOut ? "Lay out wall " : "Refit wall ") + wall_->layout.wall->mark);
   shut(Closing::Accepted);
   return true;
 }
@@ -180,8 +186,8 @@ bool RefitDesk::accept() {
 bool RefitDesk::acceptOnly(std::size_t row) {
   if (!canAccept() || row >= rows_.size() || !rows_[row].ticked)
     return false;
-  const Change change = rows_[row].change;
-  apply({change}, "Refit " + changeWords(*wall_->layout.wall, change, session_.settled().units));
+  const RefitRow only = rows_[row];
+  apply({&only, 1}, "Refit " + changeWords(*wall_->layout.wall, only.change, session_.settled().units));
   rows_.erase(rows_.begin() + static_cast<std::ptrdiff_t>(row));
   current_.reset();
   wall_ = checker_.wall(wall_->layout.wall->id);

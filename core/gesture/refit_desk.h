@@ -5,6 +5,7 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -31,6 +32,8 @@ struct RefitRow {
   bool ticked = true;
   bool operator==(const RefitRow&) const = default;
 };
+// The job with those that are ticked.
+Job withTicked(const Job& job, Id wall, std::span<const RefitRow> rows);
 
 class RefitDesk {
 public:
@@ -45,8 +48,8 @@ public:
   // Told after every change of the desk; must not change it.
   void listen(std::function<void()> listener) { listeners_.push_back(std::move(listener)); }
 
-  // Asks anew for the wall in view; nothing without one.
-  void open(Aim aim);
+  // Asks anew for the wall in view; nothing without one. What was refused before stays refused.
+  void open(Aim aim, std::vector<RefitRow> before = {});
   void close();
   // An answer to any but the last question is out of date and left aside.
   void answer(std::size_t number, RefitAnswer answer);
@@ -66,6 +69,7 @@ public:
   // All that collides, where there is no layout: each has nothing to do with the others. Else empty.
   const std::vector<NoLayout>& conflicts() const { return conflicts_; }
   const Problem* problem() const;
+  WallRefit found() const; // whatever was answered
   // Changes left to right, refused ones among them; of a wall without a layout those elsewhere on it.
   const std::vector<RefitRow>& rows() const { return rows_; }
   // Unticked: it stays where it is, and the rest is solved again. An added piece is only left out: nothing keeps it
@@ -86,7 +90,7 @@ private:
   void show();
   void tell();
   void shut(Closing why);
-  void apply(const std::vector<Change>& changes, const std::string& name);
+  void apply(std::span<const RefitRow> rows, const std::string& name);
 
   Session& session_;
   const Checker& checker_;

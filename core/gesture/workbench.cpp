@@ -32,11 +32,16 @@ double endStation(const Job& job, PieceRef ref, Side end) {
 Workbench::Workbench(Job job) : session_(std::move(job)) {
   checker_.update(session_.job());
   session_.listen([this](const Notice& notice) { follow(notice); });
-  refitDesk_.listen([this] {
+  const auto tellRefit = [this] {
     WorkNotice notice;
     notice.refit = true;
     tell(notice);
+  };
+  refitDesk_.listen([this, tellRefit] {
+    jobRefitDesk_.hear(refitDesk_);
+    tellRefit();
   });
+  jobRefitDesk_.listen(tellRefit);
 }
 
 Workbench::~Workbench() = default;
@@ -71,6 +76,19 @@ void Workbench::follow(const Notice& notice) {
   work.gesture = work.gesture || inHand_.has_value();
   tell(work);
   refitDesk_.follow();
+  jobRefitDesk_.follow(work.checked, notice.file);
+}
+
+void Workbench::lookAtListed(std::size_t row) {
+  if (jobRefitDesk_.isBusy() || row >= jobRefitDesk_.rows().size())
+    return;
+  const JobRefitRow listed = jobRefitDesk_.rows()[row];
+  if (!job().walls.find(listed.id()))
+    return;
+  cancel();
+  session_.show(listed.id());
+  refitDesk_.open(RefitDesk::Aim::LeastMoved,
+                  listed.now == JobRefitRow::Now::AsAsked ? listed.changes : std::vector<RefitRow>{});
 }
 
 bool Workbench::holding() {

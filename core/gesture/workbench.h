@@ -13,6 +13,7 @@
 #include "core/edit/session.h"
 #include "core/gesture/input.h"
 #include "core/gesture/placing.h"
+#include "core/gesture/job_refit_desk.h"
 #include "core/gesture/refit_desk.h"
 #include "core/gesture/snap.h"
 #include "core/rules/checker.h"
@@ -23,7 +24,7 @@ struct WorkNotice {
   Notice session;
   std::vector<Id> checked; // walls whose findings may differ
   bool gesture = false;    // what is in hand changed
-  bool refit = false;      // what lies on the desk of the refit changed
+  bool refit = false;      // what lies on a desk of the refit changed
 };
 
 class Workbench {
@@ -78,6 +79,11 @@ public:
   // What is proposed for the wall in view; any other edit of that wall puts it away.
   RefitDesk& refitDesk() { return refitDesk_; }
   const RefitDesk& refitDesk() const { return refitDesk_; }
+  // What is proposed for all walls.
+  JobRefitDesk& jobRefitDesk() { return jobRefitDesk_; }
+  const JobRefitDesk& jobRefitDesk() const { return jobRefitDesk_; }
+  // A wall of that list by itself: in view, with what is proposed for it. Nothing where it is gone.
+  void lookAtListed(std::size_t row);
 
   std::vector<ShelfItem> shelf() const;
 
@@ -101,6 +107,7 @@ private:
   Session session_;
   Checker checker_;
   RefitDesk refitDesk_{session_, checker_};
+  JobRefitDesk jobRefitDesk_{session_, checker_};
   std::unique_ptr<Held> held_;
   std::optional<InHand> inHand_;
   std::string typed_;

@@ -18,6 +18,10 @@ WallRefit refitWall(const WallLayout& layout, const ResolvedLimits& limits, cons
   return wall;
 }
 
+bool hasSomethingToSet(const WallLine& wall) {
+  return !wall.straps.empty() || !wall.bolts.empty() || !wall.rods.empty() || !wall.panels.empty();
+}
+
 std::vector<WallRefit> refitJob(std::span<const WallLayout> walls, const ResolvedLimits& limits,
                                 const std::map<Id, RefitWishes>& wishes, const Progress& progress,
                                 const std::atomic<bool>& cancelled) {

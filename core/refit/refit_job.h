@@ -24,6 +24,9 @@ struct WallRefit {
 // One wall, with all that collides on it where it has no layout.
 WallRefit refitWall(const WallLayout& layout, const ResolvedLimits& limits, const RefitWishes& wishes = {});
 
+// Straps, bolts, rods, or panels that call for some: a wall without any needs no layout.
+bool hasSomethingToSet(const WallLine& wall);
+
 // In the order of the walls. Wishes by wall; a wall without any has none. Once `cancelled` is true no further wall is
 // begun; those begun are done.
 std::vector<WallRefit> refitJob(std::span<const WallLayout> walls, const ResolvedLimits& limits,

@@ -68,7 +68,7 @@ std::string changeWords(const WallLine& wall, const Change& change, LengthStyle 
   return name + ": " + (words.empty() ? std::string("stays") : words);
 }
 
-std::string proposalWords(const WallLine&, const Proposal& proposal, LengthStyle style) {
+std::string movesWords(const Proposal& proposal, LengthStyle style) {
   const auto moved = static_cast<std::size_t>(std::count_if(
       proposal.changes.begin(), proposal.changes.end(), [](const Change& each) { return each.before && each.after; }));
   std::string words;
@@ -81,12 +81,19 @@ std::string proposalWords(const WallLine&, const Proposal& proposal, LengthStyle
   };
   add(kindsOf(proposal.changes, true), " added");
   add(kindsOf(proposal.changes, false), " taken out");
-  if (words.empty())
-    return "nothing to do";
+  return words;
+}
+
+std::string targetsWords(const Proposal& proposal, LengthStyle style) {
   const int missed = proposal.cost.ask + proposal.cost.watch;
-  words += missed == 0 ? "; every target met"
-                       : "; " + countOf(static_cast<std::size_t>(missed), "target", "targets") + " missed";
+  const std::string words = missed == 0 ? "every target met"
+                                        : countOf(static_cast<std::size_t>(missed), "target", "targets") + " missed";
   return proposal.room >= noLimit ? words : words + "; smallest slide room " + printMeasure(proposal.room, style);
+}
+
+std::string proposalWords(const WallLine&, const Proposal& proposal, LengthStyle style) {
+  const std::string words = movesWords(proposal, style);
+  return words.empty() ? "nothing to do" : words + "; " + targetsWords(proposal, style);
 }
 
 std::string relaxationWords(const WallLayout& layout, const Requirement& requirement, LengthStyle style) {

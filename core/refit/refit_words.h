@@ -14,6 +14,11 @@ std::string changeWords(const WallLine& wall, const Change& change, LengthStyle 
 // "3 pieces move 1 3/8\" in all, 1 bolt added; smallest slide room 1/4\"", "nothing to do".
 std::string proposalWords(const WallLine& wall, const Proposal& proposal, LengthStyle style);
 
+// The first part of it: "3 pieces move 1 3/8\" in all, 1 bolt added"; empty where nothing changes.
+std::string movesWords(const Proposal& proposal, LengthStyle style);
+// The rest: "every target met; smallest slide room 1/4\"".
+std::string targetsWords(const Proposal& proposal, LengthStyle style);
+
 // One requirement with its numbers: "strap S1 stays clear of bar V3 (No. 5 at 1'-2 3/8\")".
 std::string requirementWords(const WallLayout& layout, const ResolvedLimits& limits, const Requirement& requirement,
                              LengthStyle style);

@@ -7,10 +7,12 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <random>
 
 #include "core/edit/operations.h"
 #include "core/model/lookup.h"
 #include "core/rules/rule_book.h"
+#include "tests/support/disturbed_job.h"
 #include "tests/support/sample_jobs.h"
 #include "ui/paint/fonts.h"
 #include "ui/paint/painter.h"
@@ -193,6 +195,16 @@ void refit(const char* name, const Job& job) {
   save(open.window.grab(), name);
 }
 
+// A house whose steel turned out to be elsewhere, laid out again wall by wall.
+void refitAllWalls(const char* name) {
+  std::mt19937 random(10);
+  OpenWindow open(disturbed(support::ridgeHouse(), random), {1280, 800}, ThemeChoice::Light);
+  open.bench.jobRefitDesk().solveBy({});
+  open.window.refitAllWalls();
+  settle();
+  save(open.window.grab(), name);
+}
+
 // The first page of a kind on Tabloid.
 QPixmap pageOf(const Job& job, PageKind kind, double dotsPerInch) {
   SheetOptions options;
@@ -308,6 +320,7 @@ int main(int argc, char** argv) {
   slotsOfPiece("slots-bolt", support::boatShedFront(), "B2", -3, 0.5);
   refit("refit-proposal", support::boatShedFrontSteelMoved());
   refit("refit-conflict", support::boatShedFrontNoRoom());
+  refitAllWalls("refit-all-walls");
   save(Sequence().picture(), "refit-sequence");
   save(pageOf(support::boatShedFrontSteelMoved(), PageKind::Elevation, 110), "sheet");
   save(pageOf(support::boatShedFrontNoRoom(), PageKind::Question, 110), "question");

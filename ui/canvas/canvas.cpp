@@ -219,6 +219,8 @@ void Canvas::escape() {
     bench_.typeKey(U'\x1b');
   else if (bench_.refitDesk().isOpen())
     bench_.refitDesk().close();
+  else if (bench_.jobRefitDesk().isOpen())
+    bench_.jobRefitDesk().close();
   else
     bench_.session().select({});
 }

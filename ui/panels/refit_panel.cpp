@@ -6,137 +6,77 @@
 #include <QKeyEvent>
 #include <QLabel>
 #include <QMenu>
-#include <QMouseEvent>
-#include <QScrollBar>
-#include <QShortcut>
 #include <QTimer>
-#include <QVBoxLayout>
 
 #include <algorithm>
 
 #include "core/refit/refit_words.h"
-#include "ui/panels/look.h"
 #include "ui/panels/panel_frame.h"
+#include "ui/panels/refit_parts.h"
 
 namespace sillwright {
 
 namespace {
 
-constexpr int patience = 150; // ms until it says that it is at work
-
 QString text(const std::string& words) {
   return QString::fromStdString(words);
-}
-
-QString sentence(QString words) {
-  if (!words.isEmpty())
-    words[0] = words[0].toUpper();
-  return words.isEmpty() || words.endsWith(QLatin1Char('.')) ? words : words + QLatin1Char('.');
-}
-
-QLabel* wrapped(double size, bool bold) {
-  auto* label = new QLabel;
-  label->setFont(uiFont(size, bold));
-  label->setTextFormat(Qt::PlainText);
-  label->setWordWrap(true);
-  label->setMinimumWidth(1);
-  return label;
 }
 
 } // namespace
 
 // ---- list -------------------------------------------------------------------------------------------------------
 
-RefitList::RefitList(Workbench& bench, QWidget* parent) : QListView(parent), bench_(bench), model_(bench) {
-  setModel(&model_);
-  setItemDelegate(&delegate_);
-  setFrameShape(QFrame::NoFrame);
-  setResizeMode(Adjust);
-  setVerticalScrollMode(ScrollPerPixel);
-  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  setEditTriggers(NoEditTriggers);
+RefitList::RefitList(Workbench& bench, QWidget* parent)
+    : TickedList(std::make_unique<RefitRowsModel>(bench), parent), bench_(bench) {
   setAccessibleName(tr("Changes of the refit"));
   setWhatsThis(tr("Space takes a change or refuses it, O takes it alone, Enter selects its piece."));
 }
 
 void RefitList::follow() {
-  model_.follow();
-  if (!currentIndex().isValid() && hasFocus()) // the keyboard is waiting for the answer
-    for (int row = 0; row < model_.rowCount() && !currentIndex().isValid(); ++row)
-      if (model_.line(row)->kind != RefitLine::Kind::Title)
-        return setCurrentIndex(model_.index(row));
+  TickedList::follow();
   if (const auto current = bench_.refitDesk().current())
-    if (const int row = model_.rowOfChange(*current); row >= 0 && row != currentIndex().row())
-      setCurrentIndex(model_.index(row));
-}
-
-void RefitList::setTheme(ThemeName theme) {
-  delegate_.setTheme(theme);
-  viewport()->update();
-}
-
-void RefitList::resizeEvent(QResizeEvent* event) {
-  delegate_.setWidth(viewport()->width());
-  QListView::resizeEvent(event);
-  scheduleDelayedItemsLayout(); // rows are as high as their words are at this width
+    if (const int row = rows().rowOfChange(*current); row >= 0 && row != currentIndex().row())
+      setCurrentIndex(rows().index(row));
 }
 
 void RefitList::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
   QListView::currentChanged(current, previous);
-  const RefitLine* line = model_.line(current.row());
+  const RefitLine* line = rows().line(current.row());
   if (line && line->kind == RefitLine::Kind::Change)
     bench_.refitDesk().look(line->at);
 }
 
-void RefitList::tickRow(int row) {
-  if (const RefitLine* line = model_.line(row); line && line->kind == RefitLine::Kind::Change)
-    model_.setData(model_.index(row), line->ticked ? Qt::Unchecked : Qt::Checked, Qt::CheckStateRole);
-}
-
 void RefitList::acceptOnly(int row) {
-  if (const RefitLine* line = model_.line(row); line && line->kind == RefitLine::Kind::Change)
+  if (const RefitLine* line = rows().line(row); line && line->kind == RefitLine::Kind::Change)
     bench_.refitDesk().acceptOnly(line->at);
 }
 
 void RefitList::goToRow(int row) {
-  const RefitLine* line = model_.line(row);
+  const RefitLine* line = rows().line(row);
   if (line && !line->pieces.empty())
     bench_.session().select(Selection(line->pieces.begin(), line->pieces.end()));
 }
 
-void RefitList::mouseReleaseEvent(QMouseEvent* event) {
-  QListView::mouseReleaseEvent(event);
-  const QModelIndex index = indexAt(event->position().toPoint());
-  const RefitLine* line = model_.line(index.row());
-  if (event->button() != Qt::LeftButton || !line)
-    return;
-  const QRect row = visualRect(index);
-  const bool change = line->kind == RefitLine::Kind::Change;
-  if (change && RefitRowsDelegate::tickBox(row).adjusted(-8, -6, 6, 6).contains(event->position().toPoint()))
-    tickRow(index.row());
-  else if (change && line->ticked && model_.rowCount() > 1 &&
-           RefitRowsDelegate::onlyButton(row).contains(event->position()))
-    acceptOnly(index.row());
-  else
-    goToRow(index.row());
+bool RefitList::clickedBeside(int row, QPointF at) {
+  const RefitLine* line = rows().line(row);
+  if (line->kind != RefitLine::Kind::Change || !line->ticked || rows().rowCount() < 2 ||
+      !RefitRowsDelegate::onlyButton(visualRect(rows().index(row))).contains(at))
+    return false;
+  acceptOnly(row);
+  return true;
 }
 
 void RefitList::keyPressEvent(QKeyEvent* event) {
-  const int row = currentIndex().row();
-  if (event->key() == Qt::Key_Space)
-    return tickRow(row);
-  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
-    return goToRow(row);
   if (event->key() == Qt::Key_O && event->modifiers() == Qt::NoModifier)
-    return acceptOnly(row);
-  QListView::keyPressEvent(event);
+    return acceptOnly(currentIndex().row());
+  TickedList::keyPressEvent(event);
 }
 
 // By mouse where it points; by key at the current row.
 void RefitList::contextMenuEvent(QContextMenuEvent* event) {
   const bool byKey = event->reason() == QContextMenuEvent::Keyboard;
   const QModelIndex index = byKey ? currentIndex() : indexAt(event->pos());
-  const RefitLine* line = model_.line(index.row());
+  const RefitLine* line = rows().line(index.row());
   if (!line || line->kind == RefitLine::Kind::Title)
     return;
   setCurrentIndex(index);
@@ -159,42 +99,19 @@ void RefitList::contextMenuEvent(QContextMenuEvent* event) {
 // ---- panel ------------------------------------------------------------------------------------------------------
 
 RefitPanel::RefitPanel(Workbench& bench, QWidget* parent)
-    : QWidget(parent), bench_(bench), words_(wrapped(13, true)), hint_(wrapped(11.5, false)),
+    : QWidget(parent), bench_(bench), words_(wrappedLabel(13, true)), hint_(wrappedLabel(11.5, false)),
       list_(new RefitList(bench)), accept_(new WordButton({})), copy_(new WordButton(tr("Copy the question"))),
       slow_(new QTimer(this)) {
-  hint_->setProperty("second", true);
   accept_->setPrimary(true);
   accept_->setObjectName(QStringLiteral("accept"));
   copy_->setObjectName(QStringLiteral("copy"));
   copy_->setAccessibleName(tr("Copy the question to the engineer as text"));
-  auto* top = new QWidget;
-  auto* said = new QVBoxLayout(top);
-  said->setContentsMargins(16, 10, 12, 10);
-  said->addWidget(words_);
-  auto* bottom = new QWidget;
-  auto* under = new QVBoxLayout(bottom);
-  under->setContentsMargins(16, 8, 12, 12);
-  under->setSpacing(8);
-  under->addWidget(hint_);
-  auto* buttons = new QHBoxLayout;
-  buttons->addWidget(accept_);
-  buttons->addWidget(copy_);
-  buttons->addStretch(1);
-  under->addLayout(buttons);
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(0);
-  column->addWidget(top);
-  column->addWidget(list_, 1);
-  column->addWidget(bottom);
-  setFocusProxy(list_);
+  standTogether(*this, {words_, list_, hint_, {accept_, copy_}}, [this] { Q_EMIT leaveWanted(); });
   slow_->setSingleShot(true);
-  slow_->setInterval(patience);
+  slow_->setInterval(patienceOfRefit);
   connect(slow_, &QTimer::timeout, this, &RefitPanel::showWords);
   connect(accept_, &QPushButton::clicked, this, [this] { bench_.refitDesk().accept(); });
   connect(copy_, &QPushButton::clicked, this, &RefitPanel::copyQuestion);
-  auto* leave = new QShortcut(Qt::Key_Escape, this, nullptr, nullptr, Qt::WidgetWithChildrenShortcut);
-  connect(leave, &QShortcut::activated, this, &RefitPanel::leaveWanted);
 }
 
 void RefitPanel::follow() {

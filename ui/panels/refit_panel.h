@@ -1,11 +1,10 @@
 // The proposal of a refit, change by change: taken as a whole, one alone, or without some; or why there is no layout.
 #pragma once
 
-#include <QListView>
 #include <QWidget>
 
 #include "core/drawing/theme.h"
-#include "ui/panels/refit_rows.h"
+#include "ui/panels/ticked_list.h"
 
 class QLabel;
 class QTimer;
@@ -14,30 +13,24 @@ namespace sillwright {
 
 class WordButton;
 
-class RefitList : public QListView {
+class RefitList : public TickedList {
   Q_OBJECT
 
 public:
   explicit RefitList(Workbench& bench, QWidget* parent = nullptr);
 
-  RefitRowsModel& rows() { return model_; }
   void follow();
-  void setTheme(ThemeName theme);
-  void tickRow(int row); // or take the tick away
   void acceptOnly(int row);
-  void goToRow(int row); // selects its pieces
+  void goToRow(int row) override; // selects its pieces
 
 protected:
-  void mouseReleaseEvent(QMouseEvent* event) override;
+  bool clickedBeside(int row, QPointF at) override; // the button that takes a change alone
   void keyPressEvent(QKeyEvent* event) override;
   void contextMenuEvent(QContextMenuEvent* event) override;
-  void resizeEvent(QResizeEvent* event) override;
   void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
 
 private:
   Workbench& bench_;
-  RefitRowsModel model_;
-  RefitRowsDelegate delegate_;
 };
 
 class RefitPanel : public QWidget {

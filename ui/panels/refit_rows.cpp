@@ -60,6 +60,7 @@ RefitLine changeLine(const Workbench& bench, std::size_t at) {
   line.kind = RefitLine::Kind::Change;
   line.at = at;
   line.ticked = row.ticked;
+  line.faint = !row.ticked;
   line.words = text(changeWords(wall, row.change, bench.job().units));
   line.second = whereWords(bench, row.change, row.ticked);
   if (const Id piece = pieceOf(row.change))
@@ -139,9 +140,17 @@ void paintTick(QPainter& painter, ThemeName theme, const QRect& box, bool ticked
 
 RefitRowsModel::RefitRowsModel(Workbench& bench, QObject* parent) : QAbstractListModel(parent), bench_(bench) {}
 
+std::vector<RefitLine> RefitRowsModel::linesNow() const {
+  return linesOf(bench_);
+}
+
+void RefitRowsModel::tick(std::size_t at, bool ticked) {
+  bench_.refitDesk().tick(at, ticked);
+}
+
 // The same rows with other ticks or words keep their places, so that the keyboard stays where it is.
 void RefitRowsModel::follow() {
-  std::vector<RefitLine> lines = linesOf(bench_);
+  std::vector<RefitLine> lines = linesNow();
   if (lines == lines_)
     return;
   if (lines.size() == lines_.size() && !lines.empty()) {
@@ -174,7 +183,7 @@ Qt::ItemFlags RefitRowsModel::flags(const QModelIndex& index) const {
   if (!shown || shown->kind == RefitLine::Kind::Title)
     return Qt::NoItemFlags; // the keyboard passes it by
   const Qt::ItemFlags plain = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
-  return shown->kind == RefitLine::Kind::Change ? plain | Qt::ItemIsUserCheckable : plain;
+  return shown->hasTick() ? plain | Qt::ItemIsUserCheckable : plain;
 }
 
 QVariant RefitRowsModel::data(const QModelIndex& index, int role) const {
@@ -188,16 +197,16 @@ QVariant RefitRowsModel::data(const QModelIndex& index, int role) const {
     const QString words = data(index, Qt::DisplayRole).toString();
     return shown->second.isEmpty() ? words : tr("%1, %2").arg(words, shown->second);
   }
-  if (role == Qt::CheckStateRole && shown->kind == RefitLine::Kind::Change)
+  if (role == Qt::CheckStateRole && shown->hasTick())
     return shown->ticked ? Qt::Checked : Qt::Unchecked;
   return {};
 }
 
 bool RefitRowsModel::setData(const QModelIndex& index, const QVariant& value, int role) {
   const RefitLine* shown = line(index.row());
-  if (role != Qt::CheckStateRole || !shown || shown->kind != RefitLine::Kind::Change)
+  if (role != Qt::CheckStateRole || !shown || !shown->hasTick())
     return false;
-  bench_.refitDesk().tick(shown->at, value.toInt() == Qt::Checked);
+  tick(shown->at, value.toInt() == Qt::Checked);
   return true;
 }
 
@@ -231,17 +240,17 @@ void RefitRowsDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
   const bool selected = option.state.testFlag(QStyle::State_Selected);
   const bool change = line->kind == RefitLine::Kind::Change;
   paintRowGround(*painter, theme_, box, selected);
-  if (change)
+  if (line->hasTick())
     paintTick(*painter, theme_, tickBox(box), line->ticked);
-  else
+  else if (line->kind == RefitLine::Kind::Requirement)
     paintWords(*painter, theme_, {box.x() + 24.0, box.y() + 22.0}, QString::number(line->number), wordsSize, Ink::Text,
                Weight::Bold, Anchor::Middle);
   const Broken lines = brokenTo(*line, width_);
-  const Ink ink = line->ticked ? Ink::Text : Ink::Text2;
+  const Ink ink = line->faint ? Ink::Text2 : Ink::Text;
   double y = box.y() + 22;
   for (const QString& words : lines.words) {
     paintWords(*painter, theme_, {box.x() + double(wordsAt), y}, words, wordsSize, ink,
-               change && line->ticked ? Weight::Bold : Weight::Regular);
+               line->faint || line->kind == RefitLine::Kind::Requirement ? Weight::Regular : Weight::Bold);
     y += wordsLine;
   }
   y -= 1;

@@ -13,14 +13,17 @@
 namespace sillwright {
 
 struct RefitLine {
-  enum class Kind { Title, Change, Requirement };
+  enum class Kind { Title, Change, Requirement, Wall };
   Kind kind = Kind::Title;
-  std::size_t at = 0; // of the rows on the desk, or of the requirements of one conflict
-  int number = 0;     // of a requirement, from 1
-  bool ticked = true; // of a change
+  std::size_t at = 0;    // of the rows on the desk, or of the requirements of one conflict
+  int number = 0;        // of a requirement, from 1
+  bool ticked = true;    // of a change or a wall
+  bool tickable = false; // of a wall: something of it may be taken over
+  bool faint = false;    // left out, or over and done with
   QString words;
   QString second; // where from and where to, or what alone would do
   std::vector<PieceRef> pieces;
+  bool hasTick() const { return kind == Kind::Change || (kind == Kind::Wall && tickable); }
   bool operator==(const RefitLine&) const = default;
 };
 
@@ -40,8 +43,12 @@ public:
   bool setData(const QModelIndex& index, const QVariant& value, int role) override; // a tick
   Qt::ItemFlags flags(const QModelIndex& index) const override;
 
-private:
+protected:
+  virtual std::vector<RefitLine> linesNow() const;
+  virtual void tick(std::size_t at, bool ticked);
   Workbench& bench_;
+
+private:
   std::vector<RefitLine> lines_;
 };
 

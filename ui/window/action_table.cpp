@@ -10,7 +10,7 @@ namespace sillwright {
 namespace {
 
 bool canAccept(const MainWindow& window) {
-  return window.bench().refitDesk().canAccept();
+  return window.canAcceptRefit();
 }
 bool hasFindings(const MainWindow& window) { return window.punchList().rowCount() > 0; }
 
@@ -132,11 +132,14 @@ std::vector<ActionRow> wallRows() {
                     [](MainWindow& w) { w.refitWall(RefitDesk::Aim::LeastMoved); }, hasWall),
                 "refit"),
       row(
+          "refit-all", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Refit all walls"),
+          {Qt::CTRL | Qt::SHIFT | Qt::Key_F5}, [](MainWindow& w) { w.refitAllWalls(); }, hasWall),
+      row(
           "lay-out", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Lay out wall"), {Qt::SHIFT | Qt::Key_F5},
           [](MainWindow& w) { w.refitWall(RefitDesk::Aim::LayOut); }, hasWall),
       last(row(
           "accept-refit", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Accept the refit"), {Qt::CTRL | Qt::Key_F5},
-          [](MainWindow& w) { w.bench().refitDesk().accept(); }, canAccept)),
+          [](MainWindow& w) { w.acceptRefit(); }, canAccept)),
       row("add-rectangle", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Add a rectangle of walls…"), {},
           [](MainWindow& w) { w.addRectangle(); }),
       row(

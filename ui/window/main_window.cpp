@@ -86,6 +86,10 @@ void MainWindow::makePanels() {
   schedule_ = new Schedule(bench_);
   ruleBook_ = new RuleBookPanel(bench_);
   refit_ = new RefitPanel(bench_);
+  jobRefit_ = new JobRefitPanel(bench_);
+  refitPlace_ = new QStackedWidget;
+  refitPlace_->addWidget(refit_);
+  refitPlace_->addWidget(jobRefit_);
   types_ = new TypesPanel(bench_);
   status_ = new StatusLine(bench_);
   places_.shelf = new PanelFrame(tr("Shelf"), shelf_);
@@ -96,7 +100,7 @@ void MainWindow::makePanels() {
   places_.punchList = new PanelFrame(tr("Punch list"), punchList_);
   places_.schedule = new PanelFrame(tr("Wall-end schedule"), schedule_);
   places_.ruleBook = new PanelFrame(tr("Rule book"), ruleBook_);
-  places_.refit = new PanelFrame(tr("Refit"), refit_);
+  places_.refit = new PanelFrame(tr("Refit"), refitPlace_);
   places_.types = new PanelFrame(tr("Hardware and marks"), types_);
   places_.shelf->setNote(tr("drag onto a canvas"));
   arrangement_ = new Arrangement(places_);
@@ -244,6 +248,7 @@ void MainWindow::follow(const WorkNotice& notice) {
   elevation_->follow(notice);
   if (notice.refit) { // nothing of the job has changed
     status_->follow();
+    jobRefit_->follow(); // only here: as long as it is, its rows grow with the job
     followRefit();
     return showWords();
   }
@@ -288,7 +293,7 @@ void MainWindow::showWords() {
   places_.punchList->setNote(punchList_->note());
   places_.schedule->setNote(schedule_->note());
   places_.ruleBook->setNote(ruleBook_->note());
-  places_.refit->setNote(refit_->note());
+  places_.refit->setNote(refitPlace_->currentWidget() == jobRefit_ ? jobRefit_->note() : refit_->note());
   places_.types->setNote(types_->note());
   fromInside_->setChecked(elevation_->fromInside());
   const QString state = files_->unsaved() ? tr("not saved") : files_->path().isEmpty() ? tr("new") : tr("saved");
@@ -413,6 +418,7 @@ void MainWindow::applyTheme() {
   schedule_->setTheme(theme_);
   ruleBook_->setTheme(theme_);
   refit_->setTheme(theme_);
+  jobRefit_->setTheme(theme_);
   types_->setTheme(theme_);
   counts_->setTheme(theme_);
   status_->setTheme(theme_);
@@ -426,7 +432,9 @@ void MainWindow::applyTheme() {
 MainWindow::~MainWindow() {
   bench_.cancel();
   bench_.refitDesk().close();
+  bench_.jobRefitDesk().close();
   bench_.refitDesk().solveBy({});
+  bench_.jobRefitDesk().solveBy({});
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -5,6 +5,7 @@
 #include <QMainWindow>
 #include <QPalette>
 #include <QPointer>
+#include <QStackedWidget>
 
 #include <functional>
 
@@ -12,6 +13,8 @@
 #include "ui/canvas/plan_canvas.h"
 #include "ui/canvas/section_canvas.h"
 #include "ui/panels/card.h"
+#include "ui/panels/job_refit_panel.h"
+#include "ui/panels/job_refit_runner.h"
 #include "ui/panels/panel_frame.h"
 #include "ui/panels/punch_list.h"
 #include "ui/panels/refit_panel.h"
@@ -54,6 +57,7 @@ public:
   Card& card() const { return *card_; }
   Schedule& schedule() const { return *schedule_; }
   RefitPanel& refitPanel() const { return *refit_; }
+  JobRefitPanel& jobRefitPanel() const { return *jobRefit_; }
   RuleBookPanel& ruleBookPanel() const { return *ruleBook_; }
   TypesPanel& typesPanel() const { return *types_; }
   CountsBar& counts() const { return *counts_; }
@@ -78,7 +82,11 @@ public:
   void openTypes(Id type = {}); // hardware and marks, at that one
   void leaveTypes();            // back to where the keyboard was
   void refitWall(RefitDesk::Aim aim); // proposes for the wall in view, with the keyboard in the list of changes
+  void refitAllWalls();               // proposes for all walls, with the keyboard in their list
+  bool canAcceptRefit() const;
+  void acceptRefit(); // of the wall that is looked at, or of all walls that are ticked
   bool refitShown() const { return arrangement_->refitShown(); }
+  bool jobRefitShown() const { return refitShown() && refitPlace_->currentWidget() == jobRefit_; }
   void explainFinding(); // the rule of the current row of the punch list, or of its first
   void changeLimitOfJob(const QString& limit);
   void changeCountsOfRule(const QString& rule);
@@ -118,6 +126,9 @@ private:
   void connectTypes();
   void connectRefit();
   void followRefit();
+  void putRefitAway(); // what is in front of it: the wall that is looked at, or the list of all
+  void tellHowRefitEnded();
+  void startRefit(); // the keyboard goes to it, and comes back from it
   void applyTheme();
 
   Workbench& bench_;
@@ -138,6 +149,12 @@ private:
   RuleBookPanel* ruleBook_ = nullptr;
   RefitPanel* refit_ = nullptr;
   RefitRunner* refitRunner_ = nullptr;
+  JobRefitPanel* jobRefit_ = nullptr;
+  JobRefitRunner* jobRefitRunner_ = nullptr;
+  QStackedWidget* refitPlace_ = nullptr; // the two of them
+  WordButton* leaveRefit_ = nullptr;
+  bool refitWasOpen_ = false;
+  bool jobRefitWasOpen_ = false;
   TypesPanel* types_ = nullptr;
   QPointer<QWidget> beforeRuleBook_; // had the keyboard
   QPointer<QWidget> beforeTypes_;
