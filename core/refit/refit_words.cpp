@@ -86,8 +86,8 @@ std::string movesWords(const Proposal& proposal, LengthStyle style) {
 
 std::string targetsWords(const Proposal& proposal, LengthStyle style) {
   const int missed = proposal.cost.ask + proposal.cost.watch;
-  const std::string words = missed == 0 ? "every target met"
-                                        : countOf(static_cast<std::size_t>(missed), "target", "targets") + " missed";
+  const std::string words =
+      missed == 0 ? "every target met" : countOf(static_cast<std::size_t>(missed), "target", "targets") + " missed";
   return proposal.room >= noLimit ? words : words + "; smallest slide room " + printMeasure(proposal.room, style);
 }
 

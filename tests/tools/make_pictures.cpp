@@ -201,6 +201,8 @@ void refitAllWalls(const char* name) {
   OpenWindow open(disturbed(support::ridgeHouse(), random), {1280, 800}, ThemeChoice::Light);
   open.bench.jobRefitDesk().solveBy({});
   open.window.refitAllWalls();
+  JobRefitList& list = open.window.jobRefitPanel().list();
+  list.setCurrentIndex(list.rows().index(0));
   settle();
   save(open.window.grab(), name);
 }
