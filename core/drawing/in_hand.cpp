@@ -24,6 +24,14 @@ std::string_view words(SnapReason reason) {
     return "opening edge";
   case SnapReason::CornerLine:
     return "in line with a corner";
+  case SnapReason::FirstCorner:
+    return "the first corner";
+  case SnapReason::LastCorner:
+    return "the last corner";
+  case SnapReason::WallFace:
+    return "face of a wall";
+  case SnapReason::SquareCorner:
+    return "square to the wall before";
   }
   return "";
 }

@@ -14,7 +14,20 @@
 namespace sillwright {
 
 enum class SnapReason : std::uint8_t {
-  None, TapeMark, ColumnCentre, PairHeight, PourLine, BarMiddle, StudMiddle, WallEnd, OpeningEdge, CornerLine
+  None,
+  TapeMark,
+  ColumnCentre,
+  PairHeight,
+  PourLine,
+  BarMiddle,
+  StudMiddle,
+  WallEnd,
+  OpeningEdge,
+  CornerLine,
+  FirstCorner,
+  LastCorner,
+  WallFace,
+  SquareCorner
 };
 std::string_view words(SnapReason reason); // "column centre"
 

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/drawing/view.h"
+#include "core/model/plan_concrete.h"
 #include "core/rules/checker.h"
 
 namespace sillwright {
@@ -31,12 +32,6 @@ std::shared_ptr<const PlanPlaces> planPlaces(const Job& job, const PlanStyle& st
 Drawing drawPlanWall(const Job& job, const CheckedWall& wall, const PlanStyle& style);
 // What belongs to the whole: diagonals of four-cornered outlines, hook point, north, overall dimensions (paper).
 Drawing drawPlanFrame(const Job& job, const PlanStyle& style);
-
-// The concrete of one wall in plan, counterclockwise: outside face from left to right, then the inside face. Ends are cut
-// on the line from the corner of the outside faces to that of the inside faces; square where there is no neighbour or the
-// two walls are in line. Three points where the mitres of a short wall meet before the inside face.
-// Empty for a wall of no length.
-Polygon2 planConcrete(const WallLine& wall, const WallPlace& place);
 
 // Lower left and upper right of all concrete and footings; nothing for a job without walls.
 std::optional<std::pair<Point2, Point2>> planBounds(const Job& job);

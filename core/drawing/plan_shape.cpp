@@ -1,67 +1,12 @@
 #include "core/drawing/plan_shape.h"
 
-#include <cmath>
-#include <numbers>
+#include <algorithm>
 #include <unordered_set>
 
-#include "core/base/tolerance.h"
 #include "core/drawing/plan.h"
-#include "core/geometry/wall_frame.h"
 #include "core/model/lookup.h"
 
 namespace sillwright {
-
-namespace {
-
-constexpr double inLine = 1.0; // degrees
-
-// The quarter turns of houses come out exact.
-Point2 unitAt(double degrees) {
-  if (std::abs(std::abs(degrees) - 90) < 1e-9)
-    return {0, degrees > 0 ? 1.0 : -1.0};
-  const double radians = degrees * std::numbers::pi / 180;
-  return {std::cos(radians), std::sin(radians)};
-}
-
-// The wall that carries the line on from the end of this one, as Neighbour has it.
-Id nextOf(const Job& job, const WallLine& wall) {
-  for (const Id id : job.walls.atCorner(wall.endCorner))
-    if (id != wall.id && job.walls.find(id)->startCorner == wall.endCorner)
-      return id;
-  return {};
-}
-
-// Where the two mitre lines of a short wall meet: they start at the outside face and end past each other inside.
-Point2 mitresMeet(double length, double innerStart, double innerEnd, double depth) {
-  const double part = length / (innerStart + (length - innerEnd));
-  return {innerStart * part, depth * part};
-}
-
-} // namespace
-
-double mitreStation(const WallPlace& place, bool atStart, double depth, double neighbourDepth) {
-  const auto& neighbour = atStart ? place.atStart : place.atEnd;
-  const double end = atStart ? 0 : place.length;
-  if (!neighbour || std::abs(neighbour->turn) < inLine || std::abs(neighbour->turn) > 180 - inLine)
-    return end;
-  const Point2 turn = unitAt(neighbour->turn);
-  const double along = (neighbourDepth - depth * turn.x) / turn.y;
-  return atStart ? end + along : end - along;
-}
-
-Polygon2 planConcrete(const WallLine& wall, const WallPlace& place) {
-  if (place.length < tolerance::same)
-    return {};
-  const auto frame = wallFrame(place.from, place.to);
-  const double t = wall.thickness;
-  const double start = mitreStation(place, true, t, place.atStart ? place.atStart->thickness : 0);
-  const double end = mitreStation(place, false, t, place.atEnd ? place.atEnd->thickness : 0);
-  if (end - start < tolerance::same) {
-    const Point2 tip = mitresMeet(place.length, start, end, t);
-    return {place.from, place.to, toPlan(frame, tip.x, tip.y)};
-  }
-  return {place.from, place.to, toPlan(frame, end, t), toPlan(frame, start, t)};
-}
 
 std::vector<std::vector<Point2>> outlinesOf(const Job& job) {
   std::vector<std::vector<Point2>> outlines;
@@ -74,7 +19,7 @@ std::vector<std::vector<Point2>> outlinesOf(const Job& job) {
       const WallLine& wall = *job.walls.find(id);
       if (const Corner* corner = findCorner(job, wall.startCorner))
         corners.push_back(corner->at);
-      id = nextOf(job, wall);
+      id = wallAfter(job, wall);
     }
     if (id == first && corners.size() >= 3)
       outlines.push_back(std::move(corners));

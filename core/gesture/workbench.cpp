@@ -71,6 +71,10 @@ void Workbench::follow(const Notice& notice) {
     typedProblem_.clear();
     work.gesture = true;
   }
+  if (notice.file)
+    pen_.reset();
+  else if (pen_ && notice.job && !session_.previewing())
+    sillwright::follow(*pen_, session_.base(), session_.wall());
   if (notice.job || notice.file)
     work.checked = checker_.update(session_.job());
   work.gesture = work.gesture || inHand_.has_value();
@@ -117,6 +121,8 @@ void Workbench::cancel() {
 // ---- press, drag, release -------------------------------------------------------------------------------------------
 void Workbench::press(const PointerAt& pointer) {
   cancel();
+  if (pen_ && pointer.canvas == CanvasKind::Plan)
+    return pressPen(pointer);
   const bool wallHit = pointer.hit && (pointer.hit->part == HitArea::Part::Body || pointer.hit->part == HitArea::Part::Name);
   if (pointer.canvas == CanvasKind::Plan && wallHit) {
     session_.show(pointer.hit->piece.wall);
@@ -191,6 +197,7 @@ void Workbench::show(Shown shown) {
 }
 
 void Workbench::drag(const PointerAt& pointer) {
+  hover(pointer);
   if (!holding())
     return;
   const Grip& grip = held_->grip;
@@ -241,6 +248,8 @@ void Workbench::dragBand(const PointerAt& pointer) {
 }
 
 void Workbench::release(const PointerAt& pointer) {
+  if (pen_ && pointer.canvas == CanvasKind::Plan)
+    releasePen(pointer);
   if (!holding())
     return;
   if (held_->grip.kind == InHand::Kind::RubberBand || !held_->moving) {

@@ -16,6 +16,7 @@
 #include "core/gesture/placing.h"
 #include "core/gesture/refit_desk.h"
 #include "core/gesture/snap.h"
+#include "core/gesture/wall_pen.h"
 #include "core/rules/checker.h"
 
 namespace sillwright {
@@ -65,6 +66,18 @@ public:
   // Why the typed length was refused; empty while it is fine.
   const std::string& typedProblem() const { return typedProblem_; }
 
+  // ---- the pen that draws walls on the plan. While it is up a press on the plan sets a corner; everything else goes
+  // on as ever, and what is drawn stays in hand. A finished outline is one undo step, and the pen is down again.
+  void takePen();
+  void putPen(); // down: what is drawn and not finished is gone
+  const std::optional<WallPen>& pen() const { return pen_; }
+  void hover(const PointerAt& pointer); // the pointer moves with no button down
+  // Characters of a length, '\b' (takes back one, or a corner), '\r' (sets what is typed, else closes, or ends a single
+  // wall), 'c' (closes), 'o' (leaves open). False where the key is not for the pen.
+  bool penKey(char32_t key);
+  bool takePenBack();                       // by one corner; false where there is none
+  void penArrow(Point2 arrow, double step); // leads without a pointer
+
   // ---- actions on the selection, each one undo step
   void nudge(double along, double up);
   void removeSelected();
@@ -103,6 +116,9 @@ private:
   void dragBand(const PointerAt& pointer);
   void setTyped(double station);
   bool enterTyped();
+  void pressPen(const PointerAt& pointer);
+  void releasePen(const PointerAt& pointer);
+  void finishPen(bool closed);
 
   Session session_;
   Checker checker_;
@@ -112,6 +128,8 @@ private:
   std::optional<InHand> inHand_;
   std::string typed_;
   std::string typedProblem_;
+  std::optional<WallPen> pen_;
+  std::optional<Point2> penPressed_; // where the button went down
   std::vector<Listener> listeners_;
 };
 

@@ -313,8 +313,18 @@ std::vector<Gesture> gestures() {
              pointer.plan.x += 20;
              bench.drag(pointer);
            }},
-          {"place",
-           [](Workbench& bench) { bench.beginPlace(bench.shelf().front().key, pointerAt(30)); }},
+          {"pen",
+           [](Workbench& bench) {
+             bench.takePen();
+             PointerAt pointer;
+             pointer.canvas = CanvasKind::Plan;
+             pointer.plan = {-200, -200};
+             bench.press(pointer);
+             pointer.plan = {-100, -200};
+             bench.hover(pointer);
+             bench.penKey(U'9');
+           }},
+          {"place", [](Workbench& bench) { bench.beginPlace(bench.shelf().front().key, pointerAt(30)); }},
           {"section", [](Workbench& bench) {
              PointerAt pointer = on(bench, "B2");
              pointer.canvas = CanvasKind::Section;
@@ -370,7 +380,23 @@ TEST(Workbench, randomHandsNeverBreakIt) {
       hit.part = static_cast<HitArea::Part>(number(3));
       pointer.hit = hit;
     }
-    switch (number(9)) {
+    switch (number(11)) {
+    case 9:
+      pointer.canvas = CanvasKind::Plan;
+      pointer.hit.reset();
+      pointer.plan = {number(500) - 100.0, number(500) - 100.0};
+      bench->hover(pointer);
+      if (number(2))
+        bench->press(pointer);
+      break;
+    case 10:
+      if (number(8) == 0)
+        bench->takePen();
+      else if (number(16) == 0)
+        bench->putPen();
+      else
+        bench->penKey(U"012'\r\bco"[number(8)]);
+      break;
     case 0:
       bench->press(pointer);
       break;

@@ -143,8 +143,12 @@ void Canvas::mouseMoveEvent(QMouseEvent* event) {
   if (mouse_ == Mouse::Dragging) {
     lastAt_ = at;
     bench_.drag(pointer);
-  } else if (mouse_ == Mouse::Free)
+  } else if (mouse_ == Mouse::Free) {
+    if (penUp())
+      lastAt_ = at;
+    bench_.hover(pointer);
     showCursor(at);
+  }
   Q_EMIT pointed(wordsFor(pointer));
 }
 
@@ -161,6 +165,8 @@ void Canvas::mouseReleaseEvent(QMouseEvent* event) {
 void Canvas::showCursor(QPointF pixel) {
   if (spaceHeld_)
     return setCursor(Qt::OpenHandCursor);
+  if (penUp())
+    return setCursor(Qt::CrossCursor);
   const std::optional<HitArea> hit = hitAt(pixel);
   if (!hit)
     return unsetCursor();
@@ -191,11 +197,11 @@ void Canvas::wheelEvent(QWheelEvent* event) {
 
 bool Canvas::event(QEvent* event) {
   const bool down = event->type() == QEvent::KeyPress, up = event->type() == QEvent::KeyRelease;
-  if (mouse_ == Mouse::Dragging && (down || up || event->type() == QEvent::ShortcutOverride)) {
+  if ((mouse_ == Mouse::Dragging || penUp()) && (down || up || event->type() == QEvent::ShortcutOverride)) {
     const auto& key = static_cast<QKeyEvent&>(*event);
     if (key.key() == Qt::Key_Alt) {
       event->accept();                            // it is not for the menu bar
-      if ((down || up) && bench_.typed().empty()) // counts at once, though the hand be still
+      if ((down || up) && !isTyping())            // counts at once, though the hand be still
         bench_.drag(pointerAt(lastAt_, key.modifiers().setFlag(Qt::AltModifier, down)));
       return true;
     }
@@ -211,9 +217,15 @@ bool Canvas::event(QEvent* event) {
   return QWidget::event(event);
 }
 
+bool Canvas::penUp() const {
+  return kind_ == CanvasKind::Plan && bench_.pen();
+}
+
 void Canvas::escape() {
   mouse_ = mouse_ == Mouse::Panning ? mouse_ : Mouse::Free;
-  if (bench_.inHand())
+  if (penUp())
+    bench_.putPen();
+  else if (bench_.inHand())
     bench_.cancel();
   else if (!bench_.typed().empty())
     bench_.typeKey(U'\x1b');
@@ -235,6 +247,10 @@ bool Canvas::nudgeKey(const QKeyEvent& event) {
   default: return false;
   }
   const Keys held = keysOf(event.modifiers());
+  if (penUp()) {
+    bench_.penArrow(arrow, held.control ? 1.0 : 12.0);
+    return true;
+  }
   const double step = held.control ? 1.0 : held.shift ? 1.0 / 8 : 1.0 / 16;
   const Point2 by = nudgeOf(arrow);
   if (by.x != 0 || by.y != 0)
@@ -242,23 +258,31 @@ bool Canvas::nudgeKey(const QKeyEvent& event) {
   return true;
 }
 
+bool Canvas::typed(char32_t key) {
+  return penUp() ? bench_.penKey(key) : bench_.typeKey(key);
+}
+
+bool Canvas::isTyping() const {
+  return penUp() ? !bench_.pen()->typed.empty() : !bench_.typed().empty();
+}
+
 bool Canvas::lengthKey(const QKeyEvent& event) {
   if (event.key() == Qt::Key_Return || event.key() == Qt::Key_Enter)
-    return bench_.typeKey(U'\r');
+    return typed(U'\r');
   if (event.key() == Qt::Key_Backspace)
-    return !bench_.typed().empty() && bench_.typeKey(U'\b');
+    return penUp() ? typed(U'\b') || true : isTyping() && typed(U'\b'); // the pen takes nothing else back
   if (event.modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier))
     return false;
   bool taken = false;
   for (const char32_t key : event.text().toStdU32String())
-    taken = (key >= U' ' && bench_.typeKey(key)) || taken;
+    taken = (key >= U' ' && typed(key)) || taken;
   return taken;
 }
 
 void Canvas::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Escape)
     return escape();
-  if (event->key() == Qt::Key_Space && bench_.typed().empty()) {
+  if (event->key() == Qt::Key_Space && !isTyping()) {
     spaceHeld_ = true;
     if (mouse_ == Mouse::Free)
       setCursor(Qt::OpenHandCursor);

@@ -102,6 +102,9 @@ private:
   enum class Mouse { Free, Pressed, Dragging, Panning };
   bool nudgeKey(const QKeyEvent& event);
   bool lengthKey(const QKeyEvent& event);
+  bool penUp() const;       // … and this is its paper
+  bool typed(char32_t key); // to the pen, or to what is in hand or selected
+  bool isTyping() const;
   void escape();
   void showCursor(QPointF pixel);
   void place(const QMimeData& carried, QPointF pixel, Qt::KeyboardModifiers keys);

@@ -153,10 +153,10 @@ QRegion ElevationCanvas::redraw() {
     TextStyle style{13, Weight::Regular, Anchor::Middle, 0, Ink::None, 0};
     const Point2 middle{pageWindow().x1 / 2, pageWindow().y1 / 2};
     next.drawing.text(middle, tr("This job has no wall yet.").toStdString(), Ink::Text2, style);
-    next.drawing.text({middle.x, middle.y + 20},
-                      tr("Menu Wall, Add a rectangle of walls: then pieces can be dragged from the shelf onto a wall.")
-                          .toStdString(),
-                      Ink::Text2, style);
+    next.drawing.text(
+        {middle.x, middle.y + 20},
+        tr("Draw its walls on the plan (F3): then pieces can be dragged from the shelf onto a wall.").toStdString(),
+        Ink::Text2, style);
   }
   const Bounds listBox = listBoxOver(next);
   const bool listChanged = next.listed != shown_.listed || !(listBox == listBox_);

@@ -8,6 +8,8 @@
 #include <utility>
 
 #include "core/base/length.h"
+#include "core/drawing/shown_pen.h"
+#include "core/drawing/text_metrics.h"
 #include "core/geometry/wall_frame.h"
 #include "ui/canvas/hit_test.h"
 
@@ -21,6 +23,15 @@ constexpr double aroundSelection = 48; // in
 constexpr double marks = 40; // pt: marks and signs stand this far off their wall at most
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
+
+// Room for a house on an empty plan, with the zero of the plan at the lower left.
+PlanView emptyView(const Bounds& window) {
+  constexpr double wide = 60 * 12, deep = 44 * 12, before = 8 * 12; // in
+  PlanView view;
+  view.scale = std::max(1e-3, std::min(window.x1 / wide, window.y1 / deep));
+  view.origin = {before * view.scale, window.y1 - before * view.scale};
+  return view;
+}
 
 } // namespace
 
@@ -111,9 +122,9 @@ void PlanCanvas::setScale(double scale) {
 void PlanCanvas::zoomToFit() {
   fitted_ = true;
   fitCorners_ = bench().job().corners;
-  if (bench().job().walls.empty() || pageWindow().empty())
+  if (pageWindow().empty())
     return;
-  const PlanView view = fitPlan(bench().job(), pageWindow());
+  const PlanView view = bench().job().walls.empty() ? emptyView(pageWindow()) : fitPlan(bench().job(), pageWindow());
   const QPointF pan = QPointF(view.origin.x, view.origin.y) * pixelsPerPoint;
   if (view.scale == scale_ && pan == pan_)
     return;
@@ -212,6 +223,8 @@ const Drawing& PlanCanvas::frame() {
 
 Drawing PlanCanvas::inHandWords() const {
   Drawing words;
+  if (bench().pen())
+    words.add(drawPen(shownOf(*bench().pen()), style().view));
   const auto& hand = bench().inHand();
   if (!hand || hand->kind != InHand::Kind::Corner)
     return words;
@@ -246,6 +259,8 @@ QRegion PlanCanvas::redraw() {
   changed += pixelsOf({words_.bounds()});
   words_ = inHandWords();
   changed += pixelsOf({words_.bounds()});
+  if (bench().job().walls.empty()) // the hint comes and goes
+    changed += rect();
   return changed;
 }
 
@@ -261,7 +276,27 @@ void PlanCanvas::paintContent(QPainter& painter, const QRect& clip) {
     paintDrawing(painter, found->second, clip);
   if (!bench().job().walls.empty())
     paintDrawing(painter, frame(), clip);
+  else if (!bench().pen() || !bench().pen()->at)
+    paintHint(painter);
   paintDrawing(painter, words_, clip);
+}
+
+// On an empty plan: what to do.
+void PlanCanvas::paintHint(QPainter& painter) const {
+  constexpr double size = 13, lineHeight = 20, room = 16;
+  const QString words = bench().pen() ? tr("Click where the first corner stands.")
+                                      : tr("Nothing is drawn yet. Draw walls: F3, or the button above.");
+  const Bounds window = pageWindow();
+  const std::vector<std::string> lines = wrapped(words.toStdString(), size, window.x1 - room);
+  const Point2 corner = toPage({0, 0});
+  Point2 at{corner.x + window.x1 / 2,
+            corner.y + window.y1 / 2 - lineHeight * (static_cast<double>(lines.size()) - 1) / 2};
+  Drawing hint;
+  for (const std::string& line : lines) {
+    hint.text(at, line, Ink::Text2, TextStyle{size, Weight::Regular, Anchor::Middle, 0, Ink::None, 0});
+    at.y += lineHeight;
+  }
+  paintDrawing(painter, hint, rect());
 }
 
 std::size_t PlanCanvas::takeDrawnCount() { return std::exchange(drawnCount_, 0); }

@@ -52,7 +52,8 @@ private:
   void touchWall(Id wall);     // where it is, and that its drawing is old
   QRegion drawWall(Id wall);   // again; what must be painted
   const Drawing& frame();      // what belongs to the whole
-  Drawing inHandWords() const; // the length of the walls at a dragged corner
+  Drawing inHandWords() const; // the length of the walls at a dragged corner, or what the pen draws
+  void paintHint(QPainter& painter) const;
   void setScale(double scale);
 
   double scale_ = 0.5; // pt an inch

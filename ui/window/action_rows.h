@@ -20,6 +20,8 @@ ActionRow last(ActionRow made); // of a group in its menu
 ActionRow toggle(ActionRow made, std::function<bool(const MainWindow&)> checked);
 ActionRow worded(ActionRow made, std::function<QString(const MainWindow&)> words);
 
+std::vector<ActionRow> planRows();
+
 bool hasWall(const MainWindow& window);
 bool hasWalls(const MainWindow& window); // more than one
 bool hasSelection(const MainWindow& window);

@@ -16,12 +16,18 @@ bool hasFindings(const MainWindow& window) { return window.punchList().rowCount(
 
 QString shown(const char* text) { return QCoreApplication::translate("sillwright::Actions", text); }
 
+bool drawing(const MainWindow& window) {
+  return window.bench().pen() && !window.bench().pen()->corners.empty();
+}
+
 bool canUndo(const MainWindow& window) {
-  return window.bench().session().previewing() || window.bench().session().history().canUndo();
+  return drawing(window) || window.bench().session().previewing() || window.bench().session().history().canUndo();
 }
 bool canRedo(const MainWindow& window) { return window.bench().session().history().canRedo(); }
 
 QString undoWords(const MainWindow& window) {
+  if (drawing(window))
+    return shown("Undo: the last corner");
   const History& history = window.bench().session().history();
   return history.canUndo() ? shown("Undo: %1").arg(QString::fromStdString(history.undoName())) : shown("Undo");
 }
@@ -140,14 +146,12 @@ std::vector<ActionRow> wallRows() {
       last(row(
           "accept-refit", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Accept the refit"), {Qt::CTRL | Qt::Key_F5},
           [](MainWindow& w) { w.acceptRefit(); }, canAccept)),
-      row("add-rectangle", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Add a rectangle of walls…"), {},
-          [](MainWindow& w) { w.addRectangle(); }),
       row(
           "tape-diagonal", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Diagonal as taped…"), {},
           [](MainWindow& w) { w.tapeDiagonal(); }, hasWalls),
-      row(
+      last(row(
           "wall-fields", "Wall", QT_TRANSLATE_NOOP("sillwright::Actions", "Card of the wall"), {},
-          [](MainWindow& w) { w.bench().session().select({}); }, hasWall),
+          [](MainWindow& w) { w.bench().session().select({}); }, hasWall)),
   };
 }
 
@@ -212,7 +216,7 @@ std::span<const ActionRow> actionTable() {
   static const std::vector<ActionRow> table = [] {
     std::vector<ActionRow> rows;
     for (std::vector<ActionRow> part :
-         {jobRows(), editRows(), seeRows(), wallRows(), checkRows(), sheetRows(), helpRows()})
+         {jobRows(), editRows(), seeRows(), wallRows(), planRows(), checkRows(), sheetRows(), helpRows()})
       for (ActionRow& made : part)
         rows.push_back(std::move(made));
     return rows;

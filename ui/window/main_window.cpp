@@ -212,6 +212,7 @@ void MainWindow::makeToolbar() {
   connect(fromInside_, &QPushButton::clicked, this, [this](bool on) { elevation_->setFromInside(on); });
   places_.elevation->addToHead(fromInside_);
   places_.elevation->addToHead(whole);
+  makePlanHead();
 }
 
 void MainWindow::connectParts() {
@@ -320,6 +321,8 @@ void MainWindow::resizeEvent(QResizeEvent* event) {
 // ---- what the actions do ----------------------------------------------------------------------------------------
 
 void MainWindow::undo() {
+  if (bench_.takePenBack())
+    return;
   if (bench_.inHand())
     bench_.cancel();
   else

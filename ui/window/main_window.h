@@ -70,6 +70,7 @@ public:
   void zoom(double factor);
   void focusPanel(int step);
   void showWallBeside(int step);
+  void drawWalls();    // takes the pen for the plan up, or puts it down
   void addRectangle(); // four walls; asks for their lengths
   void tapeDiagonal(); // between two corners, as measured on the forms
   void editTitleBlock();
@@ -114,6 +115,7 @@ private:
   void makePanels();
   void makeMenus();
   void makeToolbar();
+  void makePlanHead();
   void connectParts();
   void follow(const WorkNotice& notice);
   void showWords();     // heads, title, status, actions

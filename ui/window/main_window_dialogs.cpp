@@ -104,43 +104,6 @@ void MainWindow::tapeDiagonal() {
                            tr("Set a diagonal as taped").toStdString());
 }
 
-void MainWindow::addRectangle() {
-  bench_.cancel();
-  const LengthStyle units = bench_.job().units;
-  std::vector<double> sides;
-  // Says how each length is read: 20 alone is 20 inches, and that is seen before there is a wall.
-  const auto read = [&](const std::vector<QString>& typed) -> FormReading {
-    sides.clear();
-    for (const QString& each : typed) {
-      if (each.trimmed().isEmpty())
-        return {tr("A plain number is inches: 20' is twenty feet."), false};
-      const Result<double> length = parseLength(each.toStdString(), units);
-      if (!length)
-        return {text(length.problem().text()), false};
-      if (*length <= 0)
-        return {tr("A wall is longer than nothing."), false};
-      sides.push_back(*length);
-    }
-    return {tr("%1 by %2, outside to outside").arg(text(printLength(sides[0], units)), text(printLength(sides[1], units))),
-            true};
-  };
-  FormDialog form(tr("Add a rectangle of walls"),
-                  {{tr("Front, outside to outside"), {}, tr("24' or 24'-6 1/2\"")},
-                   {tr("Side, outside to outside"), {}, tr("28' or 336")}},
-                  tr("Add walls"), read, this);
-  if (form.exec() != QDialog::Accepted || sides.size() != 2)
-    return;
-  const auto bounds = planBounds(bench_.job());
-  const double x = bounds ? bounds->second.x + 120 : 0; // beside what is there
-  const double wide = sides[0], deep = sides[1];
-  const std::vector<Point2> corners{{x, 0}, {x + wide, 0}, {x + wide, deep}, {x, deep}};
-  const Result<Job> added = addOutline(bench_.session().base(), corners, WallLine{});
-  if (added)
-    bench_.session().apply(*added, tr("Add a rectangle of walls").toStdString());
-  else
-    files_->tell(tr("The walls were not added."), added.problem());
-}
-
 void MainWindow::editTitleBlock() {
   bench_.cancel();
   const TitleBlock now = bench_.job().title;

@@ -74,7 +74,36 @@ std::vector<StatusLine::Part> StatusLine::inHandParts(const InHand& hand) const 
   return parts;
 }
 
+// What is drawn, what would happen, and the keys that count just now.
+std::vector<StatusLine::Part> StatusLine::penParts(const WallPen& pen) const {
+  const ShownPen shown = shownOf(pen);
+  std::vector<Part> parts;
+  const auto said = [&](const QString& words, Ink ink = Ink::Text2, Weight weight = Weight::Regular) {
+    parts.push_back({words, ink, weight});
+  };
+  const std::size_t corners = pen.corners.size();
+  said(corners == 0 ? tr("drawing walls: click the first corner")
+                    : tr("drawing walls: click the next corner, or type its length"),
+       Ink::Hand, Weight::Bold);
+  if (!shown.problem.empty())
+    said(text(shown.problem), Ink::Fix, Weight::Bold);
+  else if (!shown.typed.empty())
+    said(tr("set to %1, Enter").arg(text(shown.typed)), Ink::Hand, Weight::Bold);
+  else if (!shown.words.empty())
+    said(pen.closes || pen.ends ? text(shown.words) : tr("on: %1").arg(text(shown.words)), Ink::Hand);
+  if (corners >= 3)
+    said(tr("Enter: close · O: leave it open"));
+  else if (corners == 2)
+    said(tr("Enter: one wall and no more"));
+  if (corners > 0)
+    said(tr("Backspace: a corner back"));
+  said(tr("arrows: direction · Alt: free · Esc: give up"));
+  return parts;
+}
+
 std::vector<StatusLine::Part> StatusLine::parts() const {
+  if (bench_.pen() && !bench_.inHand())
+    return penParts(*bench_.pen());
   if (bench_.inHand())
     return inHandParts(*bench_.inHand());
   std::vector<Part> parts;
