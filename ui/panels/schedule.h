@@ -11,7 +11,7 @@
 #include "core/drawing/theme.h"
 #include "core/gesture/workbench.h"
 #include "core/refit/slots.h"
-#include "ui/panels/wall_ends.h"
+#include "core/gesture/wall_ends.h"
 
 namespace sillwright {
 
