@@ -59,7 +59,7 @@ bool say(Scene& scene, std::string name, Point2 at, std::string_view words, Ink 
 bool sayWithin(Scene& scene, const Bounds& room, std::string name, Point2 at, std::string_view words, Ink ink,
                const TextStyle& style) {
   const Bounds box = textBox(at, words, style);
-  if (!room.contains(box))
+  if (!room.contains(box) || (scene.silent && scene.silent->overlaps(box)))
     return false;
   for (const TakenBox& other : scene.drawing.taken())
     if (other.box.overlaps(box))
@@ -94,6 +94,8 @@ Scene sceneOf(const ElevationInput& input, Drawing& drawing) {
   scene.stations = overlap(inWindow, input.stations);
   if (scene.paper)
     cutToStretch(scene);
+  if (input.magnified)
+    scene.blade = 28;
   return scene;
 }
 
@@ -107,6 +109,7 @@ void noteLevels(Scene& scene) {
 }
 
 void drawStanding(Scene& scene) {
+  keepOffFolds(scene);
   drawGround(scene);
   drawConcreteBody(scene);
   drawForms(scene);
@@ -117,6 +120,7 @@ void drawStanding(Scene& scene) {
   drawFormTop(scene);
   drawPairLinks(scene);
   drawAbove(scene);
+  drawFolds(scene);
 }
 
 } // namespace
@@ -135,8 +139,13 @@ ElevationDrawing drawElevation(const ElevationInput& input) {
   elevation::drawBreaks(scene);
   elevation::drawFlags(scene);
   const std::vector<elevation::Told> proposed = elevation::drawGhosts(scene);
+  elevation::drawEdgesInHand(scene);
+  if (input.lastLook)
+    scene.silent = input.lastLook->box;
   elevation::drawInHand(scene);
+  scene.silent.reset();
   elevation::drawSelection(scene);
+  elevation::nameBars(scene);
   elevation::drawMarks(scene);
   elevation::drawDimensions(scene);
   elevation::drawTags(scene, proposed);
@@ -144,22 +153,29 @@ ElevationDrawing drawElevation(const ElevationInput& input) {
   elevation::addHits(scene);
   if (input.labels && input.words && input.job)
     elevation::placeFlagLabels(scene, result);
+  elevation::drawCloseLook(scene, result);
   return result;
 }
 
-ElevationView fitElevation(const WallLayout& layout, const Bounds& window, bool fromInside, double upTo) {
+ElevationView fitElevation(const WallLayout& layout, const Bounds& window, bool fromInside, double upTo,
+                           std::vector<Interval> folds) {
   // Left and right: room for labels and for the words of the rows. Below: earth and two rows of values, or one.
   constexpr double side = 84;
   constexpr double above = 48;
   constexpr double low = 420;
-  const double below = window.y1 - window.y0 < low ? 112 : 198;
+  const double below = window.y1 - window.y0 < low || !folds.empty() ? 112 : 198;
   const double high = std::max(1.0, upTo - layout.bottom);
-  const double wide = std::max(1.0, layout.concrete.length());
+  double wide = layout.concrete.length();
+  for (const Interval fold : folds)
+    wide -= fold.length();
+  wide = std::max(1.0, wide);
+  const double gaps = foldGap * static_cast<double>(folds.size());
   const double room = std::max(40.0, window.y1 - window.y0 - above - below);
   ElevationView view;
   view.fromInside = fromInside;
-  view.scale = std::min(std::max(40.0, window.x1 - window.x0 - 2 * side) / wide, room / high);
-  const double middle = layout.concrete.middle() * view.scale;
+  view.scale = std::min(std::max(40.0, window.x1 - window.x0 - 2 * side - gaps) / wide, room / high);
+  view.folds = std::move(folds);
+  const double middle = (view.along(layout.concrete.from) + view.along(layout.concrete.to)) / 2;
   view.origin.x = (window.x0 + window.x1) / 2 + (fromInside ? middle : -middle);
   // Room to spare goes to the framing, as far as there is any.
   const double framing = std::max(upTo, layout.wall->wallHeight + 2) * view.scale;

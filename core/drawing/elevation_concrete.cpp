@@ -2,38 +2,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/drawing/cut_drawing.h"
 #include "core/drawing/elevation_parts.h"
 
 namespace sillwright::elevation {
 
 namespace {
-
-// A convex cut of a polygon by one side of a box: keeps what is on the inner side of a line along an axis.
-template <class Inner, class Cross> Polygon2 cutBy(const Polygon2& polygon, Inner inner, Cross cross) {
-  Polygon2 kept;
-  for (std::size_t i = 0; i < polygon.size(); ++i) {
-    const Point2 a = polygon[i];
-    const Point2 b = polygon[(i + 1) % polygon.size()];
-    if (inner(a))
-      kept.push_back(a);
-    if (inner(a) != inner(b))
-      kept.push_back(cross(a, b));
-  }
-  return kept;
-}
-
-Polygon2 cutTo(Polygon2 polygon, const Bounds& f) {
-  const auto atX = [](double x) {
-    return [x](Point2 a, Point2 b) { return Point2{x, a.y + (b.y - a.y) * (x - a.x) / (b.x - a.x)}; };
-  };
-  const auto atY = [](double y) {
-    return [y](Point2 a, Point2 b) { return Point2{a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y), y}; };
-  };
-  polygon = cutBy(polygon, [&](Point2 p) { return p.x >= f.x0; }, atX(f.x0));
-  polygon = cutBy(polygon, [&](Point2 p) { return p.x <= f.x1; }, atX(f.x1));
-  polygon = cutBy(polygon, [&](Point2 p) { return p.y >= f.y0; }, atY(f.y0));
-  return cutBy(polygon, [&](Point2 p) { return p.y <= f.y1; }, atY(f.y1));
-}
 
 Polygon2 onPage(const Scene& scene, const Polygon2& inches) {
   Polygon2 page;
@@ -76,8 +50,8 @@ void drawBar(Scene& scene, const BarBody& bar) {
           edge == Ink::Bar || edge == Ink::BarPlan ? 0.6 : 1.4);
 }
 
-void drawRun(Scene& scene, const PourRun& run) {
-  const Interval s = overlap(run.s, scene.stations);
+void drawRun(Scene& scene, const PourRun& run, Interval part) {
+  const Interval s = overlap(part, scene.stations);
   if (s.length() <= 0)
     return;
   TapeSpec tape;
@@ -86,7 +60,7 @@ void drawRun(Scene& scene, const PourRun& run) {
   tape.y = scene.y(run.height);
   tape.scale = scene.view.scale;
   tape.blade = scene.blade;
-  tape.numberSize = scene.paper ? 9.5 : 11;
+  tape.numberSize = scene.paper ? 9.5 : scene.input.magnified ? 14 : 11;
   for (const AnchorBody& anchor : scene.wall.anchors)
     if (scene.sees(anchor.station) && run.s.contains(anchor.station))
       tape.avoid.push_back(around(scene.x(anchor.station), std::max(6.0, anchor.diameter * scene.view.scale + 2)));
@@ -172,7 +146,8 @@ void drawBars(Scene& scene) {
 
 void drawPourLine(Scene& scene) {
   for (const PourRun& run : scene.wall.pour)
-    drawRun(scene, run);
+    for (const Interval part : scene.view.shownParts(run.s))
+      drawRun(scene, run, part);
   if (!scene.sees(0))
     return;
   const double y = scene.y(scene.wall.pour.front().height);

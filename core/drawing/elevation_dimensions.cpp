@@ -10,7 +10,7 @@ namespace sillwright::elevation {
 namespace {
 
 void markAt(Scene& scene, const std::string& mark, double station, double top, Id id, double size) {
-  if (mark.empty() || !scene.sees(station))
+  if (mark.empty() || !scene.sees(station) || (scene.input.magnified && isInHand(scene, id))) // its head says it
     return;
   const Ink ink = isInHand(scene, id) ? Ink::Hand : Ink::Text;
   const double y = std::max(scene.y(top) - 6, scene.frame.y0 + size + 4);
@@ -146,7 +146,9 @@ void overall(Scene& scene) {
 void heightNotes(Scene& scene) {
   const double size = scene.paper ? 9 : 11;
   for (const PourRun& run : scene.wall.pour) {
-    const Interval s = overlap(run.s, scene.stations);
+    Interval s{0, 0}; // the longest part of it that is in sight
+    for (const Interval part : scene.view.shownParts(overlap(run.s, scene.stations)))
+      s = part.length() > s.length() ? part : s;
     if (std::abs(run.height) < 1e-6 || s.length() * scene.view.scale < 110)
       continue;
     const std::string words = scene.paper ? inches(std::abs(run.height)) + (run.height < 0 ? " down" : " up")

@@ -11,6 +11,7 @@ namespace {
 constexpr double fieldCost = 15; // over a sheathed field, a stud, the earth
 constexpr double studCost = 30;
 constexpr double earthCost = 45;
+constexpr double lookCost = 90; // where the close look is, so that it may stay there
 constexpr double noLabel = 1e6; // concrete shows steel and numbers; hardware is never covered
 
 void request(Scene& scene, const Finding& finding, const Bounds& flag) {
@@ -75,6 +76,7 @@ void drawFlags(Scene& scene) {
     const Bounds region = scene.within(scene.box(finding->region.s, finding->region.z));
     const Bounds flag = drawFlag(scene.drawing, finding->level, region);
     scene.keepOff.push_back(flag);
+    scene.flags.push_back(flag);
     request(scene, *finding, flag);
   }
 }
@@ -87,6 +89,8 @@ void placeFlagLabels(Scene& scene, ElevationDrawing& result) {
     placement.taken.push_back(taken.box);
   placement.outlines = scene.keepOff;
   placement.grounds = groundsOf(scene);
+  if (scene.input.inHand && scene.input.lastLook)
+    placement.grounds.push_back({scene.input.lastLook->box, lookCost});
   placement.last = scene.input.lastLabels;
   result.labels = placeLabels(placement);
   drawPlacedLabels(scene.drawing, result.labels);

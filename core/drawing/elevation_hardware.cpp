@@ -40,7 +40,10 @@ void strapAbove(Scene& scene, const StrapBody& strap) {
   const Bounds b = scene.within(scene.box(strap.plate.s, strap.plate.z));
   if (!b.empty()) {
     const Ink edge = inkOf(scene, strap.id, Ink::Steel);
-    fillBox(scene, b, isInHand(scene, strap.id) ? Ink::Hand : Ink::Steel, edge, edgeWidth(scene, strap.id, 0.8));
+    if (scene.input.magnified && isInHand(scene, strap.id)) // what it hangs on is seen through it
+      scene.drawing.fillRect(b.x0, b.y0, b.x1, b.y1, Ink::Hand, 0.26);
+    else
+      fillBox(scene, b, isInHand(scene, strap.id) ? Ink::Hand : Ink::Steel, edge, edgeWidth(scene, strap.id, 0.8));
     std::vector<Point2> nails;
     for (const NailBody& nail : strap.nails)
       if (scene.frame.contains(Point2{scene.x(nail.s), scene.y(nail.z)}))
@@ -157,12 +160,15 @@ void drawPairLink(Scene& scene, const Opening& opening) {
   const double apart = right->joint - left->joint;
   const bool level = std::abs(apart) <= 0.125;
   const double toHigh = (apart > 0) != scene.view.fromInside ? 11.0 : -11.0;
-  // Where it is seen, and with its words beside it.
-  const double x0 = std::max(std::min(line[0].x, line[1].x), scene.frame.x0);
-  const double x1 = std::min(std::max(line[0].x, line[1].x), scene.frame.x1);
+  // Where it is seen, on one side of a fold, and with its words beside it.
+  Interval part{0, 0};
+  for (const Interval shownPart : scene.view.shownParts(seen))
+    part = shownPart.length() > part.length() ? shownPart : part;
+  const double x0 = std::max(std::min(scene.x(part.from), scene.x(part.to)), scene.frame.x0);
+  const double x1 = std::min(std::max(scene.x(part.from), scene.x(part.to)), scene.frame.x1);
   Point2 at{x0 + (x1 - x0) * 0.35, 0};
   at.y = line[0].y + (line[1].y - line[0].y) * (at.x - line[0].x) / (line[1].x - line[0].x);
-  if (!scene.frame.contains(at) || x1 - x0 < 60)
+  if (!scene.frame.contains(at) || x1 - x0 < 60 || scene.input.magnified)
     return;
   // Where the pour line does not step down in the opening, its tape lies along the link: the vial floats above.
   const double tape = scene.y(pourAt(scene.wall, scene.view.s(at.x)));

@@ -32,13 +32,15 @@ struct Scene {
   std::unordered_map<Id, Level> worst;
   std::vector<Bounds> keepOff; // hardware, tapes and flags: no label there
   std::vector<LabelRequest> requests;
+  std::vector<Bounds> flags{};           // where the hatches are
+  std::optional<Bounds> silent{};        // nothing is said there: the close look that was open says it
   std::vector<std::string> unsaidBars{}; // marks and stations that found no room under the wall
   std::vector<std::pair<Id, Bounds>> named{}; // names written beside pieces: they answer the pointer for them
 
   double x(double s) const { return view.x(s); }
   double y(double z) const { return view.y(z); }
-  bool sees(Interval s) const { return s.to >= stations.from && s.from <= stations.to; }
-  bool sees(double s) const { return s >= stations.from && s <= stations.to; }
+  bool sees(Interval s) const { return s.to >= stations.from && s.from <= stations.to && !view.hides(s); }
+  bool sees(double s) const { return sees(Interval{s, s}); }
   Bounds box(Interval s, Interval z) const;
   Bounds within(const Bounds& box) const; // cut off a little outside the frame, so that cut edges do not show
 };
@@ -77,11 +79,16 @@ void drawPairLinks(Scene& scene);
 void drawFlags(Scene& scene);
 void drawInHand(Scene& scene);
 void drawSlots(Scene& scene, const InHand& hand);
+void drawEdgesInHand(Scene& scene); // in a close look only
+void nameBars(Scene& scene);        // the same
 void drawMarks(Scene& scene);
 void drawSelection(Scene& scene);
 void drawDimensions(Scene& scene);
 void drawRunningRows(Scene& scene); // running dimensions from the hook, under the wall
 void drawBreaks(Scene& scene);
+void keepOffFolds(Scene& scene); // before anything is written
+void drawFolds(Scene& scene);
 void placeFlagLabels(Scene& scene, ElevationDrawing& result);
+void drawCloseLook(Scene& scene, ElevationDrawing& result); // last: it keeps off what is there
 
 } // namespace sillwright::elevation

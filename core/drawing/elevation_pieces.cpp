@@ -81,10 +81,18 @@ void liveDistance(Scene& scene, Interval s, double pieceEdge, double y, const st
   const double widest = std::max(textWidth(words, 12), textWidth(to, 9));
   const bool left = std::abs(scene.x(pieceEdge) - b) < std::abs(scene.x(pieceEdge) - a);
   const bool fits = widest + 4 < b - a;
-  const Anchor anchor = fits ? Anchor::Middle : left ? Anchor::End : Anchor::Start;
-  const double x = fits ? (a + b) / 2 : left ? b - 8 : a + 8;
-  say(scene, "live " + to, {x, y - 5}, words, Ink::Hand, {12, Weight::Bold, anchor, 0, Ink::Paper, 4});
-  say(scene, "live to " + to, {x, y + 13}, to, Ink::Text2, {9, Weight::Regular, anchor, 0, Ink::Paper, 4});
+  const auto write = [&](Anchor anchor, double x) {
+    const bool said =
+        say(scene, "live " + to, {x, y - 5}, words, Ink::Hand, {12, Weight::Bold, anchor, 0, Ink::Paper, 4});
+    return say(scene, "live to " + to, {x, y + 13}, to, Ink::Text2, {9, Weight::Regular, anchor, 0, Ink::Paper, 4}) ||
+           said;
+  };
+  const Anchor outward = left ? Anchor::End : Anchor::Start;
+  if (!write(fits ? Anchor::Middle : outward, fits   ? (a + b) / 2
+                                              : left ? b - 8
+                                                     : a + 8) &&
+      scene.input.magnified && !fits)
+    write(left ? Anchor::Start : Anchor::End, left ? b + 8 : a - 8); // on the piece, which is seen through
 }
 
 struct Nearest {
@@ -150,27 +158,58 @@ std::string offColumnCentre(const Scene& scene, const Seen& seen) {
   return {};
 }
 
+// To the right of it, else to the left, in a close look else over it.
+void sayBeside(Scene& scene, const Seen& seen, const std::string& name, double y, const std::string& words) {
+  const Bounds box = scene.box(seen.s, seen.z);
+  TextStyle style{11, Weight::Regular, Anchor::Start, 0, Ink::Paper, 4};
+  if (say(scene, name, {box.x1 + 8, y}, words, Ink::Hand, style))
+    return;
+  style.anchor = Anchor::End;
+  if (say(scene, name, {box.x0 - 8, y}, words, Ink::Hand, style) || !scene.input.magnified)
+    return;
+  style.anchor = Anchor::Middle;
+  say(scene, name, {(box.x0 + box.x1) / 2, y}, words, Ink::Hand, style);
+}
+
+// The rows that distances stand in, from the lowest on.
+struct Rows {
+  double lowest = 0, next = 36; // y of the lowest, pt from one to the next, up
+  double words = 0;             // y of what is said about the place itself
+  bool shared = false;          // by one to the left and one to the right
+};
+
+// Over the piece; in a close look over its tape, where there is no more room.
+Rows rowsFor(const Scene& scene, const Seen& seen) {
+  constexpr double row = 36, line = 15;
+  if (scene.input.magnified) {
+    const double tape = scene.y(pourAt(scene.wall, std::clamp(seen.s.middle(), 0.0, scene.wall.length)));
+    return {tape - 44, row, tape - 10, true};
+  }
+  const double highest = scene.frame.y0 + 24 + 2 * row;
+  const double y =
+      std::clamp(scene.y(seen.z.to) - 34 - 2 * line, highest, std::max(highest, scene.frame.y1 - 60 - 2 * line));
+  return {y, row, y + row, false};
+}
+
 // Distances one over the other, under them what it snapped to, all inside the window.
 void liveDistances(Scene& scene, const Seen& seen, SnapReason snap) {
-  constexpr double row = 36, line = 15;
-  const double highest = scene.frame.y0 + 24 + 2 * row;
-  double y = std::clamp(scene.y(seen.z.to) - 34 - 2 * line, highest,
-                        std::max(highest, scene.frame.y1 - 60 - 2 * line));
-  const double below = y + row;
-  const double beside = std::max(scene.x(seen.s.from), scene.x(seen.s.to)) + 8;
-  const TextStyle style{11, Weight::Regular, Anchor::Start, 0, Ink::Paper, 4};
-  if (const std::string centre = offColumnCentre(scene, seen); !centre.empty()) {
-    say(scene, "live centre", {beside, below}, centre, Ink::Hand, style);
-  } else if (snap != SnapReason::None) {
-    say(scene, "snap", {beside, below}, words(snap), Ink::Hand, style);
-  }
+  const Rows rows = rowsFor(scene, seen);
+  const std::string centre = offColumnCentre(scene, seen);
+  if (!centre.empty())
+    sayBeside(scene, seen, "live centre", rows.words, centre);
+  else if (snap != SnapReason::None)
+    sayBeside(scene, seen, "snap", rows.words, std::string(words(snap)));
+  int onLeft = 0, onRight = 0;
   for (const Nearest& nearest :
-       {nearestFace(scene, seen), nearestBar(scene, seen.s), nearestPiece(scene, seen.s, seen.id)})
-    if (nearest.away < 60) {
-      const bool left = nearest.between.to <= seen.s.middle() + tolerance::same;
+       {nearestFace(scene, seen), nearestBar(scene, seen.s), nearestPiece(scene, seen.s, seen.id)}) {
+    const bool cutOff = nearest.between.from < scene.stations.from || nearest.between.to > scene.stations.to;
+    if (nearest.away >= 60 || (scene.input.magnified && cutOff))
+      continue;
+    const bool left = nearest.between.to <= seen.s.middle() + tolerance::same;
+    int& own = left || !rows.shared ? onLeft : onRight;
+    if (const double y = rows.lowest - rows.next * own++; !rows.shared || y - 18 > scene.frame.y0)
       liveDistance(scene, nearest.between, left ? seen.s.from : seen.s.to, y, nearest.name);
-      y -= row;
-    }
+  }
 }
 
 void ghost(Scene& scene, const Seen& seen, const InHand& hand) {

@@ -141,7 +141,8 @@ void row(Scene& scene, double y, double from, const std::vector<Drop>& drops, st
   const Interval s = overlap({0, scene.wall.length}, scene.stations);
   const double out = scene.view.fromInside ? 1 : -1;
   const Anchor anchor = scene.view.fromInside ? Anchor::Start : Anchor::End;
-  scene.drawing.line({scene.x(s.from), y}, {scene.x(s.to), y}, Ink::Dim, 0.7);
+  for (const Interval part : scene.view.shownParts(s))
+    scene.drawing.line({scene.x(part.from), y}, {scene.x(part.to), y}, Ink::Dim, 0.7);
   const double near = scene.x(s.from); // the hook, or the end of the stretch toward it
   if (scene.sees(0)) {
     scene.drawing.line({near, from}, {near, y + 6}, Ink::Dim, 0.6);

@@ -116,6 +116,9 @@ void stopAtEnd(Scene& scene, const BoundedSlot& slot, bool from, Interval hand) 
     return;
   const double x = scene.x(station), base = underBlade(scene, slot.stations.middle()) + deep;
   const double out = from != scene.view.fromInside ? -1 : 1;
+  if (scene.input.magnified) // beside the bracket, where it is
+    say(scene, from ? "slot from at" : "slot to at", {x + 6 * out, base - 5}, lengthOf(scene, station), Ink::Hand,
+        styled(10.5, Weight::Bold, out < 0 ? Anchor::End : Anchor::Start, Ink::Paper));
   const Anchor outward = out < 0 ? Anchor::End : Anchor::Start, inward = out < 0 ? Anchor::Start : Anchor::End;
   const double wide = widthOnPage(scene, slot), own = textWidth(words, wordSize) + 8;
   const double both =

@@ -9,17 +9,30 @@
 
 namespace sillwright {
 
+inline constexpr double foldGap = 40; // what a folded stretch is wide on the page, pt
+
 // Elevation frame to page. The page point of (station s, height z) is (x(s), y(z)); origin is station 0 on the pour
-// line. Seen from inside, stations run to the left.
+// line. Seen from inside, stations run to the left. x and s are the inverse of each other, also within a fold.
 struct ElevationView {
   double scale = 4.75;    // pt per inch
   Point2 origin;          // page point of station 0 (from inside too), pour line
   bool fromInside = false;
+  std::vector<Interval> folds; // in, from 0 on: stretches folded away, in order, apart from each other, none empty
 
-  double x(double s) const { return origin.x + (fromInside ? -s : s) * scale; }
+  double x(double s) const { return origin.x + (fromInside ? -along(s) : along(s)); }
   double y(double z) const { return origin.y - z * scale; }
-  double s(double px) const { return (fromInside ? origin.x - px : px - origin.x) / scale; }
+  double s(double px) const { return stationAlong(fromInside ? origin.x - px : px - origin.x); }
   double z(double py) const { return (origin.y - py) / scale; }
+
+  double along(double s) const;         // pt on the page from station 0 to s
+  double stationAlong(double pt) const; // the station so far from station 0 on the page
+  // Wholly folded away.
+  bool hides(Interval stretch) const;
+  // The station itself, or the end of its fold that is nearer on the page.
+  double shown(double s) const;
+  // The parts of a stretch that are not folded away, in order.
+  std::vector<Interval> shownParts(Interval stretch) const;
+  bool operator==(const ElevationView&) const = default;
 };
 
 struct SectionView {
