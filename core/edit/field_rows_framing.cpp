@@ -2,7 +2,7 @@
 #include <algorithm>
 
 #include "core/edit/field_makers.h"
-#include "core/model/place.h"
+#include "core/model/sill_reach.h"
 
 namespace sillwright {
 
@@ -51,12 +51,9 @@ FieldRow<Sill> splicesRow(const FieldPlace& place) {
   return checked<Sill>({{"splices", "splices", "from the hook", FieldKind::Text, {}, {}}, text, set}, wrongSplices);
 }
 
-// Into the neighbour's concrete at an inside corner.
 Allowed sillRange(const FieldPlace& place) {
-  const WallPlace stands = placeOf(*place.job, *place.wall);
-  const double before = stands.atStart && stands.atStart->insideCorner ? stands.atStart->thickness : 0;
-  const double behind = stands.atEnd && stands.atEnd->insideCorner ? stands.atEnd->thickness : 0;
-  return between(-before, place.length + behind, "is outside the wall");
+  const Interval reach = sillReach(placeOf(*place.job, *place.wall));
+  return between(reach.from, reach.to, "is outside the wall");
 }
 
 } // namespace

@@ -6,6 +6,7 @@
 
 #include "core/base/length.h"
 #include "core/base/tolerance.h"
+#include "core/rules/panel_ends.h"
 
 namespace sillwright {
 
@@ -91,13 +92,11 @@ Snapped snapEnd(const WallLayout& layout, const Piece& piece, double station, do
 Snapped snapHeight(const WallLayout& layout, const Strap& strap, double offset, double reach) {
   Nearest nearest(offset, reach);
   nearest.offer(0, SnapReason::PourLine);
-  const StrapBody* pair = nullptr;
-  for (const StrapBody& other : layout.straps)
-    if (other.id != strap.id && (!pair || std::abs(other.strap->station - strap.station) <
-                                              std::abs(pair->strap->station - strap.station)))
-      pair = &other;
-  if (pair)
-    nearest.offer(pair->joint - pourAt(layout, strap.station), SnapReason::PairHeight, pair->id);
+  for (const StrapPair& pair : strapPairs(layout))
+    if (pair.left->id == strap.id || pair.right->id == strap.id) {
+      const StrapBody& partner = pair.left->id == strap.id ? *pair.right : *pair.left;
+      nearest.offer(partner.strap->heightOffset, SnapReason::PairHeight, partner.id);
+    }
   return nearest.result();
 }
 

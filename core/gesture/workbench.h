@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/drawing/in_hand.h"
+#include "core/edit/repeat.h"
 #include "core/edit/session.h"
 #include "core/gesture/input.h"
 #include "core/gesture/job_refit_desk.h"
@@ -89,6 +90,15 @@ public:
   // Sets a field of every selected piece that has it; the problem where it cannot be, and nothing changes.
   std::optional<Problem> setFieldOfSelected(std::string_view key, std::string_view typed);
 
+  // ---- copies (workbench_copies.cpp), each one undo step; they give what is to be said of it
+  std::vector<Id> selectedHere() const; // pieces of the wall in view
+  bool copySelected();                  // pieces of the wall in view; false where none is selected
+  const Copied& copied() const { return copied_; }
+  std::string pasteAt(double station); // at the column selected, else there, on the wall in view
+  std::string mirrorSelected();
+  std::string repeatSelected(const Repeat& repeat);
+  std::string matchPair();
+
   // What is proposed for the wall in view; any other edit of that wall puts it away.
   RefitDesk& refitDesk() { return refitDesk_; }
   const RefitDesk& refitDesk() const { return refitDesk_; }
@@ -119,6 +129,7 @@ private:
   void pressPen(const PointerAt& pointer);
   void releasePen(const PointerAt& pointer);
   void finishPen(bool closed);
+  std::string applyCopies(Copies copies, const std::string& verb, const std::string& where);
 
   Session session_;
   Checker checker_;
@@ -131,6 +142,8 @@ private:
   std::optional<WallPen> pen_;
   std::optional<Point2> penPressed_; // where the button went down
   std::vector<Listener> listeners_;
+  Copied copied_;
+  Selection pasted_; // what the last paste made
 };
 
 } // namespace sillwright

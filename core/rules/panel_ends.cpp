@@ -92,4 +92,26 @@ const StrapBody* strapBeside(const WallLayout& layout, const Opening& opening, S
   return nearest(layout, opening.to, {opening.to, opening.to + endReach});
 }
 
+double StrapPair::leftDistance() const {
+  return panel ? left->strap->station - panel->from : opening->from - left->strap->station;
+}
+
+double StrapPair::rightDistance() const {
+  return panel ? panel->to - right->strap->station : right->strap->station - opening->to;
+}
+
+std::vector<StrapPair> strapPairs(const WallLayout& layout) {
+  std::vector<StrapPair> pairs;
+  const auto add = [&](const StrapPair& pair) {
+    const auto same = [&](const StrapPair& other) { return other.left == pair.left && other.right == pair.right; };
+    if (pair.left && pair.right && pair.left != pair.right && std::none_of(pairs.begin(), pairs.end(), same))
+      pairs.push_back(pair);
+  };
+  for (const Panel& panel : layout.wall->panels)
+    add({strapAtEnd(layout, panel, Side::Left), strapAtEnd(layout, panel, Side::Right), &panel, nullptr});
+  for (const Opening& opening : layout.wall->openings)
+    add({strapBeside(layout, opening, Side::Left), strapBeside(layout, opening, Side::Right), nullptr, &opening});
+  return pairs;
+}
+
 } // namespace sillwright

@@ -1,4 +1,4 @@
-// Which strap holds which end of a panel, or stands beside an opening.
+// Which strap holds which end of a panel, or stands beside an opening; which straps are pairs.
 #pragma once
 
 #include <optional>
@@ -33,5 +33,21 @@ std::vector<PanelEnd> panelEnds(const WallLayout& layout);
 
 // The strap that flanks an opening: nearest to its side, outside it and within reach.
 const StrapBody* strapBeside(const WallLayout& layout, const Opening& opening, Side side);
+
+// Two straps that belong together: of one panel, or at both sides of an opening.
+struct StrapPair {
+  const StrapBody* left = nullptr; // never null
+  const StrapBody* right = nullptr;
+  const Panel* panel = nullptr; // one of the two
+  const Opening* opening = nullptr;
+
+  // How far each stands from the end of the panel, or outside the opening; in.
+  double leftDistance() const;
+  double rightDistance() const;
+};
+
+// Panels first, in the order of the wall's lists. Two straps that are a pair in both ways stand there once, as the
+// panel's.
+std::vector<StrapPair> strapPairs(const WallLayout& layout);
 
 } // namespace sillwright

@@ -128,17 +128,8 @@ void checkStrapJoint(const WallLayout& layout, const ResolvedLimits& limits, Dra
 }
 
 void checkStrapPair(const WallLayout& layout, const ResolvedLimits& limits, Drafts& drafts) {
-  std::vector<std::pair<const StrapBody*, const StrapBody*>> pairs;
-  const auto add = [&](const StrapBody* a, const StrapBody* b) {
-    if (a && b && a != b && std::find(pairs.begin(), pairs.end(), std::pair(a, b)) == pairs.end())
-      pairs.emplace_back(a, b);
-  };
-  for (const Panel& panel : layout.wall->panels)
-    add(strapAtEnd(layout, panel, Side::Left), strapAtEnd(layout, panel, Side::Right));
-  for (const Opening& opening : layout.wall->openings)
-    add(strapBeside(layout, opening, Side::Left), strapBeside(layout, opening, Side::Right));
-  for (const auto& [a, b] : pairs)
-    checkPair(layout, limits[LimitKey::StrapPair], *a, *b, drafts);
+  for (const StrapPair& pair : strapPairs(layout))
+    checkPair(layout, limits[LimitKey::StrapPair], *pair.left, *pair.right, drafts);
 }
 
 void checkStrapHang(const WallLayout& layout, const ResolvedLimits&, Drafts& drafts) {

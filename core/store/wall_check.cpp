@@ -1,6 +1,6 @@
 #include "core/base/tolerance.h"
 #include "core/model/lookup.h"
-#include "core/model/place.h"
+#include "core/model/sill_reach.h"
 #include "core/store/field_checker.h"
 #include "core/store/job_check.h"
 
@@ -86,12 +86,6 @@ void each(const std::vector<Item>& list, const FilePlace& at, const Checking& ch
   }
 }
 
-Interval sillRange(const WallPlace& place) {
-  const double before = place.atStart && place.atStart->insideCorner ? place.atStart->thickness : 0;
-  const double behind = place.atEnd && place.atEnd->insideCorner ? place.atEnd->thickness : 0;
-  return {-before, place.length + behind};
-}
-
 } // namespace
 
 void checkWall(const Job& job, const WallLine& wall, const FilePlace& place, Problems& problems) {
@@ -100,7 +94,7 @@ void checkWall(const Job& job, const WallLine& wall, const FilePlace& place, Pro
   problems.require(stands.length > tolerance::same, place, "has no length: its two corners are at one point");
   if (problems)
     return;
-  const Checking check{job, wall, stands.length, sillRange(stands), problems};
+  const Checking check{job, wall, stands.length, sillReach(stands), problems};
   each(wall.steps, place.field("steps"), check);
   each(wall.sills, place.field("sills"), check);
   each(wall.openings, place.field("openings"), check);

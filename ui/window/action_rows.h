@@ -21,6 +21,7 @@ ActionRow toggle(ActionRow made, std::function<bool(const MainWindow&)> checked)
 ActionRow worded(ActionRow made, std::function<QString(const MainWindow&)> words);
 
 std::vector<ActionRow> planRows();
+std::vector<ActionRow> copyRows();
 
 bool hasWall(const MainWindow& window);
 bool hasWalls(const MainWindow& window); // more than one

@@ -89,8 +89,8 @@ std::vector<ActionRow> editRows() {
           [](MainWindow& w) { w.bench().selectNext(false); }, hasWall),
       last(row("select-previous", "Edit", QT_TRANSLATE_NOOP("sillwright::Actions", "Select the piece before"), {},
                [](MainWindow& w) { w.bench().selectNext(true); }, hasWall)),
-      row("remove", "Edit", QT_TRANSLATE_NOOP("sillwright::Actions", "Remove"), {Qt::Key_Delete},
-          [](MainWindow& w) { w.bench().removeSelected(); }, hasSelection),
+      last(row("remove", "Edit", QT_TRANSLATE_NOOP("sillwright::Actions", "Remove"), {Qt::Key_Delete},
+               [](MainWindow& w) { w.bench().removeSelected(); }, hasSelection)),
   };
 }
 
@@ -216,7 +216,7 @@ std::span<const ActionRow> actionTable() {
   static const std::vector<ActionRow> table = [] {
     std::vector<ActionRow> rows;
     for (std::vector<ActionRow> part :
-         {jobRows(), editRows(), seeRows(), wallRows(), planRows(), checkRows(), sheetRows(), helpRows()})
+         {jobRows(), editRows(), copyRows(), seeRows(), wallRows(), planRows(), checkRows(), sheetRows(), helpRows()})
       for (ActionRow& made : part)
         rows.push_back(std::move(made));
     return rows;

@@ -146,7 +146,7 @@ void MainWindow::makeMenus() {
   menuBar()->setCornerWidget(jobWords_);
   for (Canvas* canvas : {static_cast<Canvas*>(elevation_), static_cast<Canvas*>(plan_)}) {
     canvas->setContextMenuPolicy(Qt::ActionsContextMenu);
-    for (const char* id : {"select-kind", "remove", "fit-selection", "fit"})
+    for (const char* id : {"copy", "paste", "mirror", "match-pair", "select-kind", "remove", "fit-selection", "fit"})
       canvas->addAction((*actions_)[id]);
   }
 }

@@ -71,6 +71,11 @@ public:
   void focusPanel(int step);
   void showWallBeside(int step);
   void drawWalls();    // takes the pen for the plan up, or puts it down
+  void copyPieces();  // of the wall in view, for pastePieces and as text
+  void pastePieces(); // at the column selected, under the pointer, or in the middle of the view
+  void mirrorPieces();
+  void repeatPieces(); // asks for a spacing
+  void matchPair();
   void addRectangle(); // four walls; asks for their lengths
   void tapeDiagonal(); // between two corners, as measured on the forms
   void editTitleBlock();
