@@ -1,5 +1,6 @@
 // Makes the pictures of the README: make_pictures FOLDER. Without a display: QT_QPA_PLATFORM=offscreen.
 #include <QApplication>
+#include <QLineEdit>
 #include <QMouseEvent>
 #include <QPainter>
 #include <QPixmap>
@@ -80,6 +81,27 @@ void hardware(const char* name) {
   OpenWindow open(support::punchListPractice(), {1280, 800}, ThemeChoice::Light);
   open.window.openTypes(open.bench.job().types->straps.front().id);
   settle();
+  save(open.window.grab(), name);
+}
+
+// The wall-end schedule of a house, sorted, with a station typed that cannot be.
+void schedule(const char* name) {
+  OpenWindow open(support::ridgeHouse(), {1600, 1000}, ThemeChoice::Light);
+  Schedule& table = open.window.schedule();
+  table.sortBy(ScheduleModel::AtColumn);
+  table.setCurrentIndex(table.ends().index(1, ScheduleModel::AtColumn));
+  table.goToRow(1);
+  table.setFocus();
+  const auto press = [](QWidget& on, Qt::Key key, const QString& words = {}) {
+    QKeyEvent event(QEvent::KeyPress, key, Qt::NoModifier, words);
+    QApplication::sendEvent(&on, &event);
+    settle();
+  };
+  press(table, Qt::Key_F2);
+  if (auto* cell = table.findChild<QLineEdit*>(QStringLiteral("cell"))) {
+    cell->setText(QStringLiteral("90'"));
+    press(*cell, Qt::Key_Return, QStringLiteral("\r"));
+  }
   save(open.window.grab(), name);
 }
 
@@ -317,6 +339,7 @@ int main(int argc, char** argv) {
   ruleBook("rule-book");
   findings("findings");
   hardware("hardware");
+  schedule("schedule");
   drag("drag");
   slotsOfPiece("slots-strap", support::boatShedFront(), "S1", -1.75, 0.5);
   slotsOfPiece("slots-bolt", support::boatShedFront(), "B2", -3, 0.5);

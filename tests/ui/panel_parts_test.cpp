@@ -77,7 +77,7 @@ TEST(FindingRows, StayInOrderWhileWallsChange) {
   for (const LevelSet shown : {LevelSet{true, true, true}, LevelSet{true, false, true}}) {
     std::mt19937 random(11);
     FindingRows rows;
-    rows.reset(job, Checker{}, shown); // nothing checked yet
+    rows.reset(job, Checker{}, {shown, {}, {}}); // nothing checked yet
     std::map<Id, std::array<int, 3>> levels;
     for (int round = 0; round < 200; ++round) {
       const Id wall = job.walls[random() % 4].id;
@@ -103,7 +103,7 @@ TEST(FindingRows, StayInOrderWhileWallsChange) {
 TEST(FindingRows, FindTheRowOfAFinding) {
   const Job job = squareJob();
   FindingRows rows;
-  rows.reset(job, Checker{}, {true, true, true});
+  rows.reset(job, Checker{}, {});
   const auto quiet = [](const FindingRows::Change&) {};
   for (std::size_t w = 0; w < 4; ++w)
     rows.update(job.walls[w].id, wallWith(job.walls[w].id, {1, 2, 1}), quiet, quiet);

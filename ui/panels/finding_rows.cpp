@@ -28,14 +28,26 @@ std::size_t RunningCounts::placeOf(int number) const {
   return node;
 }
 
-std::array<int, 3> FindingRows::countsBy(const CheckedWall* wall) {
-  if (!wall)
+std::array<int, 3> FindingRows::countsBy(Id id, const CheckedWall* wall) const {
+  if (!wall || (shown_.wall && id != shown_.wall))
     return {0, 0, 0};
-  return {wall->counts.fix, wall->counts.ask, wall->counts.watch};
+  if (!shown_.rule)
+    return {wall->counts.fix, wall->counts.ask, wall->counts.watch};
+  std::array<int, 3> counts{};
+  for (const Finding& finding : wall->findings)
+    counts[static_cast<std::size_t>(finding.level)] += shown_.lets(finding);
+  return counts;
 }
 
-void FindingRows::reset(const Job& job, const Checker& checker, LevelSet shown) {
+void FindingRows::countRules(const CheckedWall* wall, int times) {
+  if (wall)
+    for (const Finding& finding : wall->findings)
+      byRule_[static_cast<std::size_t>(finding.rule)] += times;
+}
+
+void FindingRows::reset(const Job& job, const Checker& checker, const FindingFilter& shown) {
   shown_ = shown;
+  byRule_.assign(static_cast<std::size_t>(RuleId::Count), 0);
   walls_.assign(job.walls.size(), nullptr);
   places_.clear();
   counts_.fill(RunningCounts(job.walls.size()));
@@ -43,7 +55,8 @@ void FindingRows::reset(const Job& job, const Checker& checker, LevelSet shown) 
     const Id id = job.walls[i].id;
     places_[id] = i;
     walls_[i] = checker.wall(id);
-    const std::array<int, 3> counts = countsBy(walls_[i].get());
+    countRules(walls_[i].get(), 1);
+    const std::array<int, 3> counts = countsBy(id, walls_[i].get());
     for (std::size_t level = 0; level < 3; ++level)
       counts_[level].set(i, shownOf(level, counts));
   }
@@ -67,13 +80,13 @@ std::optional<FindingRows::Row> FindingRows::row(int at) const {
       continue;
     }
     const std::size_t wall = counts_[level].placeOf(at);
-    auto index = static_cast<std::size_t>(at - counts_[level].before(wall));
-    const std::array<int, 3> counts = countsBy(walls_[wall].get());
-    for (std::size_t worse = 0; worse < level; ++worse) // a wall's own findings come worst first
-      index += static_cast<std::size_t>(counts[worse]);
-    if (!walls_[wall] || index >= walls_[wall]->findings.size())
-      return std::nullopt;
-    return Row{walls_[wall], index};
+    int number = at - counts_[level].before(wall);
+    const Findings* findings = walls_[wall] ? &walls_[wall]->findings : nullptr;
+    for (std::size_t i = 0; findings && i < findings->size(); ++i) // a wall's own findings come worst first
+      if (const Finding& each = (*findings)[i]; static_cast<std::size_t>(each.level) == level && shown_.lets(each))
+        if (number-- == 0)
+          return Row{walls_[wall], i};
+    return std::nullopt;
   }
   return std::nullopt;
 }
@@ -82,11 +95,14 @@ int FindingRows::rowOf(Id wall, std::size_t index) const {
   const auto place = places_.find(wall);
   if (place == places_.end() || !walls_[place->second] || index >= walls_[place->second]->findings.size())
     return -1;
-  const std::array<int, 3> counts = countsBy(walls_[place->second].get());
-  const auto level = static_cast<std::size_t>(walls_[place->second]->findings[index].level);
-  auto within = static_cast<int>(index);
-  for (std::size_t worse = 0; worse < level; ++worse)
-    within -= counts[worse];
+  const Findings& findings = walls_[place->second]->findings;
+  const Finding& finding = findings[index];
+  if (!shown_.lets(finding))
+    return -1;
+  const auto level = static_cast<std::size_t>(finding.level);
+  int within = 0;
+  for (std::size_t i = 0; i < index; ++i)
+    within += findings[i].level == finding.level && shown_.lets(findings[i]);
   return within < counts_[level].at(place->second) ? firstRow(level, place->second) + within : -1;
 }
 

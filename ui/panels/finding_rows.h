@@ -30,6 +30,14 @@ private:
 
 using LevelSet = std::array<bool, 3>; // by Level
 
+// Which findings are let through.
+struct FindingFilter {
+  LevelSet levels{true, true, true};
+  Id wall;                    // empty: of all walls
+  std::optional<RuleId> rule; // missing: of all rules
+  bool lets(const Finding& finding) const { return !rule || finding.rule == *rule; }
+};
+
 class FindingRows {
 public:
   struct Row {
@@ -43,7 +51,9 @@ public:
     int count = 0;
   };
 
-  void reset(const Job& job, const Checker& checker, LevelSet shown);
+  void reset(const Job& job, const Checker& checker, const FindingFilter& shown);
+  // How many findings of the job each rule has, shown or not; by RuleId.
+  const std::vector<int>& byRule() const { return byRule_; }
   int size() const;
   std::optional<Row> row(int at) const;
   // The row of a finding of a wall; -1 where it is not shown.
@@ -54,7 +64,9 @@ public:
   template <class Announce, class End>
   void update(Id wall, std::shared_ptr<const CheckedWall> now, Announce&& announce, End&& end) {
     const std::size_t at = places_.at(wall);
-    const std::array<int, 3> after = countsBy(now.get());
+    const std::array<int, 3> after = countsBy(wall, now.get());
+    countRules(walls_[at].get(), -1);
+    countRules(now.get(), 1);
     for (std::size_t level = 0; level < 3; ++level)
       if (const int gone = counts_[level].at(at) - shownOf(level, after); gone > 0)
         step({Change::Kind::Removed, firstRow(level, at) + shownOf(level, after), gone}, level, at,
@@ -70,8 +82,12 @@ public:
   }
 
 private:
-  static std::array<int, 3> countsBy(const CheckedWall* wall);
-  int shownOf(std::size_t level, const std::array<int, 3>& counts) const { return shown_[level] ? counts[level] : 0; }
+  // What the filter lets through of a wall, its levels aside.
+  std::array<int, 3> countsBy(Id id, const CheckedWall* wall) const;
+  void countRules(const CheckedWall* wall, int times);
+  int shownOf(std::size_t level, const std::array<int, 3>& counts) const {
+    return shown_.levels[level] ? counts[level] : 0;
+  }
   int firstRow(std::size_t level, std::size_t wall) const;
   template <class Announce, class End>
   void step(Change change, std::size_t level, std::size_t at, int count, Announce&& announce, End&& end) {
@@ -83,7 +99,8 @@ private:
   std::vector<std::shared_ptr<const CheckedWall>> walls_;
   std::unordered_map<Id, std::size_t> places_;
   std::array<RunningCounts, 3> counts_;
-  LevelSet shown_{true, true, true};
+  FindingFilter shown_;
+  std::vector<int> byRule_;
 };
 
 } // namespace sillwright

@@ -79,7 +79,10 @@ void PanelFrame::paintEvent(QPaintEvent*) {
   for (int i = 0; i < head_->count(); ++i)
     if (const QWidget* widget = head_->itemAt(i)->widget(); widget && widget->isVisible())
       right = std::min(right, widget->x() - 8.0);
-  paintWords(painter, theme_, {end + 12, 19}, elided(note_, 12, right - end - 11), 12, Ink::Text2);
+  const double room = right - end - 11;
+  constexpr double least = 60; // less of a note says nothing, or half a number
+  if (room >= least || wordsWidth(note_, 12) <= room)
+    paintWords(painter, theme_, {end + 12, 19}, elided(note_, 12, room), 12, Ink::Text2);
 }
 
 // ---- buttons ----------------------------------------------------------------------------------------------------

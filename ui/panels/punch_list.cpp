@@ -27,22 +27,38 @@ QString text(const std::string& words) { return QString::fromStdString(words); }
 // ---- model ------------------------------------------------------------------------------------------------------
 
 PunchListModel::PunchListModel(Workbench& bench, QObject* parent) : QAbstractListModel(parent), bench_(bench) {
-  rows_.reset(bench_.job(), bench_.checker(), levels_);
+  startAgain();
 }
 
 void PunchListModel::startAgain() {
   beginResetModel();
-  rows_.reset(bench_.job(), bench_.checker(), levels_);
+  filter_.wall = thisWall_ ? bench_.session().wall() : Id{};
+  rows_.reset(bench_.job(), bench_.checker(), filter_);
   endResetModel();
 }
 
 void PunchListModel::showLevels(LevelSet shown) {
-  levels_ = shown;
+  filter_.levels = shown;
   startAgain();
 }
 
+void PunchListModel::showThisWall(bool alone) {
+  thisWall_ = alone;
+  startAgain();
+}
+
+void PunchListModel::showRule(std::optional<RuleId> rule) {
+  filter_.rule = rule;
+  startAgain();
+}
+
+int PunchListModel::hidden() const {
+  const Counts& all = bench_.checker().counts();
+  return all.fix + all.ask + all.watch - rows_.size();
+}
+
 void PunchListModel::follow(const WorkNotice& notice) {
-  if (notice.session.file)
+  if (notice.session.file || (thisWall_ && filter_.wall != bench_.session().wall()))
     return startAgain();
   using Kind = FindingRows::Change::Kind;
   for (const Id wall : notice.checked) {
@@ -224,6 +240,10 @@ QString PunchList::note() const {
   const int here = static_cast<int>(wall->findings.size());
   const int elsewhere = all.fix + all.ask + all.watch - here;
   const QString mark = text(wall->layout.wall->mark);
+  if (model_.hidden() > 0)
+    return (model_.shownRule() ? QString::fromUtf8(rule(*model_.shownRule()).name.data()) + QStringLiteral(", ")
+                               : QString()) +
+           tr("%1 shown, %2 hidden").arg(model_.rowCount()).arg(model_.hidden());
   if (here == 0 && elsewhere == 0)
     return tr("nothing found");
   return elsewhere == 0 ? tr("%1 on wall %2, none elsewhere").arg(here).arg(mark)
@@ -262,6 +282,32 @@ void PunchList::keyPressEvent(QKeyEvent* event) {
 void PunchList::askWhy(int row) {
   if (const auto found = model_.finding(row))
     Q_EMIT whyWanted(static_cast<int>(found->finding().rule));
+}
+
+void PunchList::showThisWall(bool alone) {
+  model_.showThisWall(alone);
+  Q_EMIT shownChanged();
+}
+
+void PunchList::showRule(std::optional<RuleId> rule) {
+  model_.showRule(rule);
+  Q_EMIT shownChanged();
+}
+
+void PunchList::fillRuleMenu(QMenu& menu) {
+  menu.clear();
+  const auto add = [&](const QString& words, std::optional<RuleId> rule) {
+    QAction* action = menu.addAction(words);
+    action->setCheckable(true);
+    action->setChecked(model_.shownRule() == rule);
+    connect(action, &QAction::triggered, this, [this, rule] { showRule(rule); });
+  };
+  add(tr("all rules"), std::nullopt);
+  for (std::size_t i = 0; i < model_.byRule().size(); ++i) {
+    const auto id = static_cast<RuleId>(i);
+    if (model_.byRule()[i] > 0 || model_.shownRule() == id)
+      add(tr("%1 (%2)").arg(QString::fromUtf8(rule(id).name.data())).arg(model_.byRule()[i]), id);
+  }
 }
 
 void PunchList::addWays(QMenu& menu, int row) {
@@ -306,8 +352,10 @@ void PunchList::paintEvent(QPaintEvent* event) {
   QListView::paintEvent(event);
   QPainter painter(viewport());
   const int used = model_.rowCount() * rowHeight;
-  const QString words = model_.rowCount() > 0 ? tr("worst first · click to go there · button puts it right")
+  const QString words = model_.rowCount() > 0 && model_.hidden() > 0 ? tr("filters hide %1").arg(model_.hidden())
+                        : model_.rowCount() > 0      ? tr("worst first · click to go there · button puts it right")
                         : bench_.job().walls.empty() ? tr("nothing to check yet")
+                        : model_.hidden() > 0        ? tr("nothing to show: filters hide %1").arg(model_.hidden())
                                                      : tr("nothing to put right");
   if (used + 24 < viewport()->height())
     paintWords(painter, theme_, {16, used + 19.0}, elided(words, 11.5, viewport()->width() - 24.0), 11.5, Ink::Text2);

@@ -21,7 +21,15 @@ public:
 
   void follow(const WorkNotice& notice);
   void showLevels(LevelSet shown);
-  const LevelSet& levels() const { return levels_; }
+  const LevelSet& levels() const { return filter_.levels; }
+  // Of the wall in view alone, whichever that is.
+  void showThisWall(bool alone);
+  bool thisWall() const { return thisWall_; }
+  void showRule(std::optional<RuleId> rule); // missing: all
+  std::optional<RuleId> shownRule() const { return filter_.rule; }
+  // How many findings of the job each rule has, shown or not; by RuleId.
+  const std::vector<int>& byRule() const { return rows_.byRule(); }
+  int hidden() const;
   std::optional<FindingRows::Row> finding(int row) const { return rows_.row(row); }
   // The first row that is about this piece of the wall in view; -1 where none is.
   int rowAbout(PieceRef piece) const;
@@ -36,7 +44,8 @@ private:
 
   Workbench& bench_;
   FindingRows rows_;
-  LevelSet levels_{true, true, true};
+  FindingFilter filter_;
+  bool thisWall_ = false;
 };
 
 class PunchListDelegate : public QStyledItemDelegate {
@@ -73,11 +82,16 @@ public:
   void askWay(int row);
   // Asks for the page of the rule behind a row.
   void askWhy(int row);
+  void showThisWall(bool alone);
+  void showRule(std::optional<RuleId> rule);
+  // The rules that speak on this job, to choose one of.
+  void fillRuleMenu(QMenu& menu);
   // "3 on wall A, 1 elsewhere"
   QString note() const;
 
 Q_SIGNALS:
   void whyWanted(int rule); // a RuleId
+  void shownChanged();
 
 protected:
   void mouseReleaseEvent(QMouseEvent* event) override;

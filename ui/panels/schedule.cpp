@@ -1,19 +1,22 @@
 #include "ui/panels/schedule.h"
 
+#include <QApplication>
+#include <QClipboard>
+#include <QContextMenuEvent>
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QMenu>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QStyle>
 
 #include <algorithm>
+#include <array>
 #include <numeric>
+#include <set>
 
-#include "core/base/length.h"
-#include "core/drawing/hatch.h"
-#include "core/drawing/slide_sign.h"
-#include "core/refit/in_the_way.h"
-#include "core/refit/slot_words.h"
-#include "core/rules/wording.h"
 #include "ui/paint/painter.h"
 #include "ui/panels/look.h"
 
@@ -23,232 +26,130 @@ namespace {
 
 constexpr int rowPixels = 31;
 constexpr int headHeight = 25;
-// px that the columns need; what there is more is shared out alike. In a narrow table the make-up of the column, which
-// the elevation shows too, is left out.
-constexpr std::array<int, ScheduleModel::ColumnCount> wideColumns{52, 40, 56, 68, 74, 98, 42};
-constexpr std::array<int, ScheduleModel::ColumnCount> narrowColumns{50, 38, 0, 38, 72, 78, 38};
-constexpr int narrowBelow = 400;
+using Widths = std::array<int, ScheduleModel::ColumnCount>; // px that the columns need; 0: left out
+// The widest that fits is taken, what there is more is shared out alike: the slide room goes first, which the card
+// shows too, then words are shortened, then the make-up of the column goes.
+constexpr std::array<Widths, 4> widths{{{40, 42, 40, 42, 52, 66, 72, 78, 40},
+                                        {40, 42, 38, 42, 54, 68, 74, 0, 40},
+                                        {40, 42, 32, 42, 54, 40, 74, 0, 40},
+                                        {40, 42, 32, 42, 0, 40, 74, 0, 40}}};
 
-QString text(const std::string& words) { return QString::fromStdString(words); }
+QString text(const std::string& words) {
+  return QString::fromStdString(words);
+}
+
+// A triangle in the head that the rows are sorted by.
+class SortedHead : public QHeaderView {
+public:
+  SortedHead(const ScheduleModel& model, QWidget* parent) : QHeaderView(Qt::Horizontal, parent), model_(model) {}
+  void setTheme(ThemeName theme) { theme_ = theme; }
+
+protected:
+  void paintSection(QPainter* painter, const QRect& box, int column) const override {
+    painter->save();
+    QHeaderView::paintSection(painter, box, column);
+    painter->restore();
+    if (column != model_.sortedBy())
+      return;
+    const double x = box.center().x(), y = box.top() + 1, up = model_.sortOrder() == Qt::AscendingOrder ? 1 : -1;
+    const double top = up > 0 ? y : y + 4;
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->setPen(Qt::NoPen);
+    painter->setBrush(colourOf(theme_, Ink::Hand));
+    painter->drawPolygon(QPolygonF{{x, top}, {x + 5, top + 4 * up}, {x - 5, top + 4 * up}});
+    painter->restore();
+  }
+
+private:
+  const ScheduleModel& model_;
+  ThemeName theme_ = ThemeName::Light;
+};
 
 } // namespace
 
-ScheduleModel::ScheduleModel(Workbench& bench, QObject* parent) : QAbstractTableModel(parent), bench_(bench) {
-  follow();
-}
-
-void ScheduleModel::follow() {
-  const auto wall = bench_.wall();
-  if (wall == wall_)
-    return;
-  std::vector<WallEnd> ends = wall ? wallEnds(*wall) : std::vector<WallEnd>{};
-  const bool sameRows = ends.size() == ends_.size();
-  if (!sameRows)
-    beginResetModel();
-  wall_ = wall;
-  ends_ = std::move(ends);
-  slots_.assign(ends_.size(), {});
-  if (!sameRows)
-    endResetModel();
-  else if (!ends_.empty())
-    Q_EMIT dataChanged(index(0, 0), index(rowCount() - 1, ColumnCount - 1));
-}
-
-int ScheduleModel::rowOf(Id piece) const {
-  const auto found = std::find_if(ends_.begin(), ends_.end(), [&](const WallEnd& end) {
-    return piece && (end.hardware == piece || end.column == piece);
-  });
-  return found == ends_.end() ? -1 : static_cast<int>(found - ends_.begin());
-}
-
-PieceRef ScheduleModel::pieceOf(int row) const {
-  const WallEnd& at = end(row);
-  return {wall_->layout.wall->id, at.hardware ? at.hardware : at.column ? at.column : at.panel};
-}
-
-const std::optional<PieceSlots>& ScheduleModel::slotsOfRow(int row) const {
-  RowSlots& kept = slots_[static_cast<std::size_t>(row)];
-  if (!kept.known && end(row).hardware) {
-    kept.slots = slotsOf(wall_->layout, resolve(*wall_->layout.limits), end(row).hardware);
-    ++computed_;
-  }
-  kept.known = true;
-  return kept.slots;
-}
-
-int ScheduleModel::rowCount(const QModelIndex& parent) const {
-  return parent.isValid() ? 0 : static_cast<int>(ends_.size());
-}
-
-int ScheduleModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : ColumnCount; }
-
-QString ScheduleModel::words(int row, int column) const {
-  const WallEnd& end = this->end(row);
-  switch (column) {
-  case PanelColumn: return text(end.panelMark);
-  case EndColumn: return end.end == Side::Left ? tr("left") : tr("right");
-  case ColumnColumn: return text(end.columnMakeUp);
-  case HardwareColumn:
-    return !end.hardware ? tr("none")
-           : narrow_     ? text(end.hardwareMark)
-                         : text(end.hardwareMark + " " + end.hardwareKind);
-  case AtColumn: return end.station ? text(printLength(*end.station, bench_.job().units)) : QString();
-  case RoomColumn: return slotsOfRow(row) ? text(roomWords(*slotsOfRow(row), units())) : QString();
-  case StateColumn: return end.worst ? text(std::string(word(*end.worst))) : tr("clear");
-  default: return {};
-  }
-}
-
-// What the narrow column has no room to say.
-QString ScheduleModel::roomTip(int row) const {
-  const std::optional<PieceSlots>& slots = slotsOfRow(row);
-  if (!slots)
-    return {};
-  QStringList lines{text(roomWords(*slots, units()))};
-  if (!slots->room)
-    lines += text(inTheWay(wall_->layout, resolve(*wall_->layout.limits), slots->piece));
-  lines += tr("slots: %1").arg(text(slotWords(*slots, units())));
-  return lines.join(QLatin1Char('\n'));
-}
-
-QVariant ScheduleModel::data(const QModelIndex& index, int role) const {
-  if (index.isValid() && role == Qt::ToolTipRole && index.column() == RoomColumn)
-    return roomTip(index.row());
-  if (!index.isValid() || (role != Qt::DisplayRole && role != Qt::AccessibleTextRole))
-    return {};
-  return words(index.row(), index.column());
-}
-
-QVariant ScheduleModel::headerData(int section, Qt::Orientation orientation, int role) const {
-  if (role == Qt::TextAlignmentRole)
-    return int(Qt::AlignVCenter | (section == AtColumn     ? Qt::AlignRight
-                                   : section == RoomColumn ? Qt::AlignHCenter
-                                                           : Qt::AlignLeft));
-  if (role == Qt::ToolTipRole && section == RoomColumn)
-    return tr("How far a piece may go left and right without a FIX; a diamond where every target is met");
-  if (orientation != Qt::Horizontal || role != Qt::DisplayRole)
-    return {};
-  switch (section) {
-  case PanelColumn: return tr("panel");
-  case EndColumn: return tr("end");
-  case ColumnColumn: return tr("column");
-  case HardwareColumn:
-    return narrow_ ? tr("what") : tr("hardware");
-  case AtColumn: return tr("at");
-  case RoomColumn: return tr("slide room");
-  case StateColumn: return tr("state");
-  default: return {};
-  }
-}
-
-// ---- a cell -----------------------------------------------------------------------------------------------------
-
-namespace {
-
-// Left amount, sign, right amount; smaller where the column is narrow, never cut off.
-void paintRoom(QPainter& painter, ThemeName theme, const QRect& box, const PieceSlots& slots, LengthStyle units,
-               bool targetsMet) {
-  constexpr double size = 12, signScale = 0.8, sign = slideSignReach * signScale;
-  const QPointF middle(box.x() + box.width() / 2.0, box.y() + 16.0);
-  const std::optional<Room> room = roomInMarks(slots);
-  if (!room) {
-    const QString words = text(roomWords(slots, units));
-    const double fits = std::min(1.0, (box.width() - 4) / wordsWidth(words, size));
-    paintWords(painter, theme, {middle.x(), box.y() + 20.0}, words, size * fits, Ink::Text2, Weight::Regular,
-               Anchor::Middle);
-    return;
-  }
-  const QString left = text(printMeasure(room->left, units)), right = text(printMeasure(room->right, units));
-  const double wide = std::max(wordsWidth(left, size), wordsWidth(right, size)) + sign + 3;
-  const double fits = std::min(1.0, (box.width() / 2.0 - 2) / wide);
-  Drawing drawing;
-  (targetsMet ? drawSlideDiamond : drawSlideArrow)(drawing, {middle.x(), middle.y()}, Ink::Hand, signScale * fits);
-  paintPixels(painter, drawing, theme);
-  const double out = (sign + 3) * fits, base = box.y() + 16 + 4 * fits;
-  paintWords(painter, theme, {middle.x() - out, base}, left, size * fits, Ink::Text, Weight::Regular, Anchor::End);
-  paintWords(painter, theme, {middle.x() + out, base}, right, size * fits, Ink::Text);
-}
-
-} // namespace
-
-void ScheduleDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
-  const auto* model = qobject_cast<const ScheduleModel*>(index.model());
-  if (!model)
-    return;
-  const QRect box = option.rect;
-  const bool selected = option.state.testFlag(QStyle::State_Selected);
-  painter->fillRect(box, colourOf(theme_, selected ? Ink::Select : Ink::Panel));
-  if (selected && index.column() == 0)
-    painter->fillRect(box.x(), box.y(), 4, box.height(), colourOf(theme_, Ink::Hand));
-  painter->fillRect(box.x(), box.bottom(), box.width(), 1, colourOf(theme_, Ink::Rule2));
-  const double base = box.y() + 20;
-  const WallEnd& end = model->end(index.row());
-  if (index.column() == ScheduleModel::RoomColumn) {
-    if (const auto& slots = model->slotsOfRow(index.row()))
-      paintRoom(*painter, theme_, box, *slots, model->units(), !end.worst);
-    return;
-  }
-  const QString words = index.data().toString();
-  if (index.column() == ScheduleModel::StateColumn && end.worst) {
-    Drawing swatch;
-    drawSwatch(swatch, *end.worst, box.center().x() - 8, box.center().y(), 16, 9, inkOf(*end.worst), 1.2);
-    paintPixels(*painter, swatch, theme_);
-  } else if (index.column() == ScheduleModel::StateColumn) {
-    paintWords(*painter, theme_, {box.center().x() + 0.0, base}, words, 12, Ink::Text2, Weight::Regular,
-               Anchor::Middle);
-  } else if (index.column() == ScheduleModel::AtColumn) {
-    paintWords(*painter, theme_, {box.right() - 4.0, base}, words, 12.5, Ink::Text, Weight::Bold, Anchor::End);
-  } else {
-    const double inset = index.column() == 0 ? 14 : 6;
-    paintWords(*painter, theme_, {box.x() + inset, base}, elided(words, 12.5, box.width() - inset - 2), 12.5,
-               end.hardware || index.column() != ScheduleModel::HardwareColumn ? Ink::Text : Ink::Text2);
-  }
-}
-
-// ---- view -------------------------------------------------------------------------------------------------------
-
-Schedule::Schedule(Workbench& bench, QWidget* parent) : QTableView(parent), bench_(bench), model_(bench) {
+Schedule::Schedule(Workbench& bench, QWidget* parent)
+    : QTableView(parent), bench_(bench), model_(bench), problem_(new QLabel(viewport())) {
   setModel(&model_);
   setItemDelegate(&delegate_);
   setFrameShape(QFrame::NoFrame);
   setShowGrid(false);
   setSelectionBehavior(SelectRows);
-  setSelectionMode(SingleSelection);
-  setEditTriggers(NoEditTriggers);
+  setSelectionMode(ExtendedSelection);
+  setEditTriggers(DoubleClicked | EditKeyPressed | AnyKeyPressed);
   setTabKeyNavigation(false);
   setHorizontalScrollMode(ScrollPerPixel);
+  setVerticalScrollMode(ScrollPerPixel);
   verticalHeader()->hide();
   verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   verticalHeader()->setDefaultSectionSize(rowPixels);
+  setHorizontalHeader(new SortedHead(model_, this));
   horizontalHeader()->setFixedHeight(headHeight);
   horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
   horizontalHeader()->setHighlightSections(false);
+  horizontalHeader()->setSectionsClickable(true);
   horizontalHeader()->setFont(uiFont(11.5));
+  connect(horizontalHeader(), &QHeaderView::sectionClicked, this, &Schedule::sortBy);
+  problem_->setObjectName(QStringLiteral("problem"));
+  problem_->setFont(uiFont(12));
+  problem_->setTextFormat(Qt::PlainText);
+  problem_->setWordWrap(true);
+  problem_->setProperty("wrong", true);
+  problem_->setAutoFillBackground(true);
+  problem_->setContentsMargins(8, 4, 8, 4);
+  problem_->hide();
   setObjectName(QStringLiteral("schedule"));
   setAccessibleName(tr("Wall-end schedule"));
-  setAccessibleDescription(tr("Slide room is how far a piece may go left and right without a FIX"));
+  say({});
+  setWhatsThis(tr("Enter or F2 types in a cell, Tab goes on to the next, Esc gives up. Ctrl+C copies the rows that are "
+                  "selected, Ctrl+V pastes a table of a spreadsheet."));
 }
 
+// ---- following the work -----------------------------------------------------------------------------------------
+
 void Schedule::follow(const WorkNotice& notice) {
-  model_.follow();
-  if (!notice.session.selection && !notice.session.wall && !notice.session.job)
+  if (notice.session.job || notice.session.file)
+    say({});
+  model_.follow(notice);
+  viewport()->update();
+  if (notice.session.wall || notice.session.file)
+    shareWidth();
+  const bool other = notice.session.selection || notice.session.wall;
+  if (!other && (!notice.session.job || selectionModel()->hasSelection())) // else rows came anew
     return;
   const Selection& selection = bench_.session().selection();
-  const int row = selection.empty() ? -1 : model_.rowOf(selection.back().piece);
-  if (row >= 0 && currentIndex().row() != row)
-    selectRow(row);
-  else if (row < 0)
-    clearSelection();
+  const PieceRef piece = selection.empty() ? PieceRef{} : selection.back();
+  const int now = currentIndex().row();
+  const bool fits = piece.piece && model_.pieceOf(now) == piece;
+  if (fits && selectionModel()->isRowSelected(now))
+    return;
+  const int row = fits ? now : model_.rowOf(piece);
+  if (row >= 0) {
+    const QModelIndex index = model_.index(row, std::max(currentIndex().column(), 0));
+    selectionModel()->setCurrentIndex(index, QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
+    scrollTo(index);
+    return;
+  }
+  clearSelection();
+  if (const int first = model_.firstRowOn(bench_.session().wall()); first >= 0 && notice.session.wall)
+    scrollTo(model_.index(first, 0), PositionAtTop);
 }
 
 void Schedule::setTheme(ThemeName theme) {
+  theme_ = theme;
   delegate_.setTheme(theme);
+  static_cast<SortedHead*>(horizontalHeader())->setTheme(theme);
+  horizontalHeader()->viewport()->update();
   viewport()->update();
 }
 
 QString Schedule::note() const {
   const auto wall = bench_.wall();
-  return wall ? tr("wall %1").arg(text(wall->layout.wall->mark)) : QString();
+  if (!wall)
+    return {};
+  const QString hidden = model_.hidden() > 0 ? tr(", %1 hidden").arg(model_.hidden()) : QString();
+  return model_.thisWall() ? tr("wall %1%2").arg(text(wall->layout.wall->mark), hidden)
+                           : tr("%1 ends%2").arg(model_.rowCount()).arg(hidden);
 }
 
 void Schedule::goToRow(int row) {
@@ -258,33 +159,289 @@ void Schedule::goToRow(int row) {
   bench_.session().select({piece});
 }
 
+// ---- what is shown ----------------------------------------------------------------------------------------------
+
+void Schedule::showThisWall(bool alone) {
+  model_.showThisWall(alone);
+  shareWidth();
+  Q_EMIT shownChanged();
+}
+
+void Schedule::showWith(const QString& words) {
+  model_.showWith(words);
+  Q_EMIT shownChanged();
+}
+
+void Schedule::sortBy(int column) {
+  if (!ScheduleModel::canSortBy(column))
+    return;
+  const bool up = model_.sortedBy() == column && model_.sortOrder() == Qt::AscendingOrder;
+  const bool down = model_.sortedBy() == column && model_.sortOrder() == Qt::DescendingOrder;
+  model_.sortBy(down ? -1 : column, up ? Qt::DescendingOrder : Qt::AscendingOrder);
+  horizontalHeader()->viewport()->update();
+}
+
+void Schedule::resizeEvent(QResizeEvent* event) {
+  shareWidth();
+  QTableView::resizeEvent(event);
+}
+
+void Schedule::shareWidth() {
+  Widths needs{};
+  std::size_t form = 0;
+  const auto needed = [&] { return std::accumulate(needs.begin(), needs.end(), 0); };
+  for (; form < widths.size(); ++form) {
+    needs = widths[form];
+    if (model_.thisWall())
+      needs[ScheduleModel::WallColumn] = 0;
+    if (needed() <= viewport()->width() || form + 1 == widths.size())
+      break;
+  }
+  const int all = needed(), width = std::max(viewport()->width(), all); // else it scrolls
+  model_.setNarrow(form >= 2);
+  int at = 0;
+  for (int column = 0; column < ScheduleModel::ColumnCount; ++column) {
+    const int need = needs[static_cast<std::size_t>(column)], end = at + need;
+    setColumnHidden(column, need == 0);
+    if (need > 0)
+      horizontalHeader()->resizeSection(column, end * width / all - at * width / all);
+    at = end;
+  }
+}
+
+// ---- mouse and keys ---------------------------------------------------------------------------------------------
+
+// Its own keys for copy and paste come before those of the window.
+bool Schedule::event(QEvent* event) {
+  if (event->type() == QEvent::ShortcutOverride) {
+    auto* key = static_cast<QKeyEvent*>(event);
+    if (key->matches(QKeySequence::Copy) || key->matches(QKeySequence::Paste) ||
+        key->matches(QKeySequence::SelectAll)) {
+      key->accept();
+      return true;
+    }
+  }
+  return QTableView::event(event);
+}
+
+void Schedule::mousePressEvent(QMouseEvent* event) {
+  if (!edited_.isValid())
+    say({});
+  QTableView::mousePressEvent(event);
+}
+
 void Schedule::mouseReleaseEvent(QMouseEvent* event) {
   QTableView::mouseReleaseEvent(event);
-  if (const QModelIndex index = indexAt(event->position().toPoint()); index.isValid())
+  const bool more = event->modifiers().testFlag(Qt::ShiftModifier) || event->modifiers().testFlag(Qt::ControlModifier);
+  const QModelIndex index = indexAt(event->position().toPoint());
+  if (event->button() == Qt::LeftButton && index.isValid() && !more && !edited_.isValid())
     goToRow(index.row());
 }
 
 void Schedule::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
-    return goToRow(currentIndex().row());
+  if (event->matches(QKeySequence::Copy))
+    return copyRows();
+  if (event->matches(QKeySequence::Paste))
+    return pasteRows();
+  if (event->matches(QKeySequence::SelectAll))
+    return selectAll();
+  if (event->key() == Qt::Key_Escape && !problem().isEmpty())
+    return say({});
+  if (state() == EditingState) // what the cell that is typed in leaves over
+    return event->ignore();
+  const bool plain = event->modifiers() == Qt::NoModifier || event->modifiers() == Qt::KeypadModifier;
+  if (plain && (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter || event->key() == Qt::Key_F2)) {
+    if (!editNear(currentIndex()))
+      goToRow(currentIndex().row());
+    return;
+  }
+  const int before = currentIndex().row();
   QTableView::keyPressEvent(event);
+  if (plain && currentIndex().row() != before && !edited_.isValid())
+    goToRow(currentIndex().row());
 }
 
-void Schedule::resizeEvent(QResizeEvent* event) {
-  const bool narrow = viewport()->width() < narrowBelow;
-  const auto& columns = narrow ? narrowColumns : wideColumns;
-  const int needed = std::accumulate(columns.begin(), columns.end(), 0);
-  const int width = std::max(viewport()->width(), needed); // else it scrolls
-  model_.setNarrow(narrow);
-  setColumnHidden(ScheduleModel::ColumnColumn, narrow);
-  int at = 0;
-  for (int column = 0; column < ScheduleModel::ColumnCount; ++column) {
-    const int end = at + columns[static_cast<std::size_t>(column)];
-    if (!isColumnHidden(column))
-      horizontalHeader()->resizeSection(column, end * width / needed - at * width / needed);
-    at = end;
+void Schedule::contextMenuEvent(QContextMenuEvent* event) {
+  QMenu menu(this);
+  menu.addAction(tr("Copy rows"), this, &Schedule::copyRows)->setEnabled(model_.rowCount() > 0);
+  menu.addAction(tr("Paste a table"), this, &Schedule::pasteRows);
+  menu.exec(event->globalPos());
+}
+
+// ---- typing in cells --------------------------------------------------------------------------------------------
+
+// Opens the cell, or the first one of its row that can be typed in.
+bool Schedule::editNear(const QModelIndex& index) {
+  if (!index.isValid())
+    return false;
+  for (int step = 0; step < ScheduleModel::ColumnCount; ++step) {
+    const QModelIndex at = index.siblingAtColumn((index.column() + step) % ScheduleModel::ColumnCount);
+    if (at.flags().testFlag(Qt::ItemIsEditable) && !isColumnHidden(at.column())) {
+      selectionModel()->setCurrentIndex(at, QItemSelectionModel::ClearAndSelect | QItemSelectionModel::Rows);
+      edit(at);
+      return true;
+    }
   }
-  QTableView::resizeEvent(event);
+  return false;
+}
+
+void Schedule::editBeside(const QModelIndex& index, int step) {
+  constexpr int columns = ScheduleModel::ColumnCount;
+  const int cells = model_.rowCount() * columns;
+  for (int cell = index.row() * columns + index.column() + step; cell >= 0 && cell < cells; cell += step) {
+    const QModelIndex at = model_.index(cell / columns, cell % columns);
+    if (at.flags().testFlag(Qt::ItemIsEditable) && !isColumnHidden(at.column())) {
+      if (at.row() != index.row())
+        goToRow(at.row());
+      editNear(at);
+      return;
+    }
+  }
+}
+
+bool Schedule::edit(const QModelIndex& index, EditTrigger trigger, QEvent* event) {
+  const bool open = edited_.isValid();
+  if (!QTableView::edit(index, trigger, event))
+    return false;
+  if (!open)
+    edited_ = index;
+  return true;
+}
+
+std::optional<Problem> Schedule::enter(const QModelIndex& index, const QString& typed) {
+  bench_.cancel();
+  const auto at = model_.end(index.row());
+  const auto cell = ScheduleModel::cellOf(index.column());
+  if (!at || !cell)
+    return std::nullopt;
+  const WallEnd end = *at->end;
+  const Result<Job> set = setCell(bench_.session().base(), end, *cell, typed.trimmed().toStdString());
+  if (!set)
+    return set.problem();
+  const QString name = tr("Set %1 of %2, %3 end")
+                           .arg(model_.headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(),
+                                text(end.panelMark), end.end == Side::Left ? tr("left") : tr("right"));
+  bench_.session().apply(*set, name.toStdString());
+  return std::nullopt;
+}
+
+void Schedule::commitData(QWidget* editor) {
+  auto* line = qobject_cast<QLineEdit*>(editor);
+  const QModelIndex index = indexAt(editor->geometry().center());
+  const QModelIndex at = edited_.isValid() ? QModelIndex(edited_) : index.isValid() ? index : currentIndex();
+  if (!line || !at.isValid())
+    return;
+  const auto problem = enter(at, line->text());
+  line->setProperty("wrong", problem.has_value());
+  line->style()->unpolish(line);
+  line->style()->polish(line);
+  const QString words = problem ? tr("%1 %2").arg(text(problem->place), text(problem->message)) : QString();
+  line->setToolTip(words);
+  line->setAccessibleDescription(words);
+  say(words, at.row());
+}
+
+// What is refused stays open, with what was typed.
+void Schedule::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
+  const QModelIndex at = edited_.isValid() ? QModelIndex(edited_) : currentIndex();
+  const bool givesUp = hint == QAbstractItemDelegate::RevertModelCache;
+  if (!givesUp && editor->property("wrong").toBool())
+    return;
+  if (givesUp)
+    say({});
+  edited_ = QPersistentModelIndex();
+  QTableView::closeEditor(editor, QAbstractItemDelegate::NoHint);
+  if (hint == QAbstractItemDelegate::EditNextItem)
+    editBeside(at, 1);
+  else if (hint == QAbstractItemDelegate::EditPreviousItem)
+    editBeside(at, -1);
+}
+
+// ---- copy and paste ---------------------------------------------------------------------------------------------
+
+void Schedule::copyRows() {
+  std::set<int> rows;
+  for (const QModelIndex& index : selectionModel()->selectedRows(ScheduleModel::PanelColumn))
+    rows.insert(index.row());
+  if (rows.empty())
+    for (int row = 0; row < model_.rowCount(); ++row)
+      rows.insert(row);
+  std::vector<WallEnd> ends;
+  for (const int row : rows)
+    if (const auto at = model_.end(row))
+      ends.push_back(*at->end);
+  if (ends.empty())
+    return;
+  QApplication::clipboard()->setText(text(endsAsText(bench_.job(), ends)));
+  Q_EMIT said(tr("%1 rows copied").arg(ends.size()));
+}
+
+void Schedule::pasteRows() {
+  bench_.cancel();
+  const Result<PastedEnds> pasted = pasteEnds(bench_.session().base(), QApplication::clipboard()->text().toStdString());
+  if (!pasted)
+    return say(tr("Not pasted: %1").arg(text(pasted.problem().text())));
+  bench_.session().apply(pasted->job, pasted->name);
+  say({});
+  Q_EMIT said(pasted->panels > 0 ? tr("%1 panels made from the table").arg(pasted->panels)
+                                 : tr("%1 wall ends set from the table").arg(pasted->ends));
+}
+
+// ---- words ------------------------------------------------------------------------------------------------------
+
+QString Schedule::problem() const {
+  return problem_->isHidden() ? QString() : problem_->text();
+}
+
+void Schedule::say(const QString& problem, int below) {
+  problem_->setVisible(!problem.isEmpty());
+  problem_->setText(problem);
+  const QString told =
+      problem.isEmpty() ? tr("Slide room is how far a piece may go left and right without a FIX") : problem;
+  if (told != accessibleDescription())
+    setAccessibleDescription(told);
+  if (problem.isEmpty())
+    return;
+  const int width = viewport()->width(), height = problem_->heightForWidth(width);
+  const QRect row = below >= 0 ? visualRect(model_.index(below, ScheduleModel::PanelColumn)) : QRect();
+  int top = viewport()->height() - height;
+  if (below >= 0)
+    top = row.bottom() + 1 + height <= viewport()->height() ? row.bottom() + 1 : row.top() - height;
+  problem_->setGeometry(0, top, width, height);
+  problem_->raise();
+}
+
+QString Schedule::emptyWords() const {
+  if (bench_.job().walls.empty())
+    return tr("no walls yet: draw the plan first");
+  if (model_.hidden() > 0)
+    return tr("filters hide %1 wall ends").arg(model_.hidden());
+  return tr(
+      "No panels yet. Put one on a wall from the shelf, or paste the plan's schedule here (Ctrl+V) as a spreadsheet "
+      "copies it, with a head over the columns:\n\nwall   panel   end   mark   from   to\nA   P1   both   HD1   0'   "
+      "6'\n\nend is left, right or both, from and to are stations of the panel; column and at may be there, too.");
+}
+
+void Schedule::paintEvent(QPaintEvent* event) {
+  QTableView::paintEvent(event);
+  if (model_.rowCount() > 0)
+    return;
+  QPainter painter(viewport());
+  double y = 22;
+  for (const QString& line : emptyWords().split(QLatin1Char('\n'))) {
+    if (const QStringList cells = line.split(QStringLiteral("   ")); cells.size() > 1) { // rows of the example
+      for (qsizetype i = 0; i < cells.size(); ++i)
+        paintWords(painter, theme_, {14.0 + 48.0 * static_cast<double>(i), y}, cells[i], 12, Ink::Text);
+      y += 17;
+      continue;
+    }
+    const QStringList lines =
+        line.isEmpty() ? QStringList{QString()} : brokenToFit(line, 12, viewport()->width() - 28.0);
+    for (const QString& each : lines) {
+      paintWords(painter, theme_, {14, y}, each, 12, Ink::Text2);
+      y += line.isEmpty() ? 8 : 17;
+    }
+  }
 }
 
 } // namespace sillwright

@@ -1,73 +1,18 @@
-// The wall-end schedule of the wall in view: one row a panel end, with the slide room of its hardware. Choosing a row
-// goes to that end.
+// The wall-end schedule of the job: one row a panel end, typed in place, sorted, filtered, copied to and pasted from a
+// spreadsheet. Choosing a row goes to that end.
 #pragma once
 
-#include <QAbstractTableModel>
-#include <QStyledItemDelegate>
 #include <QTableView>
-
-#include <array>
 
 #include "core/drawing/theme.h"
 #include "core/gesture/workbench.h"
-#include "core/refit/slots.h"
-#include "core/gesture/wall_ends.h"
+#include "ui/panels/schedule_delegate.h"
+#include "ui/panels/schedule_model.h"
+
+class QLabel;
+class QLineEdit;
 
 namespace sillwright {
-
-class ScheduleModel : public QAbstractTableModel {
-  Q_OBJECT
-
-public:
-  enum Column { PanelColumn, EndColumn, ColumnColumn, HardwareColumn, AtColumn, RoomColumn, StateColumn, ColumnCount };
-
-  explicit ScheduleModel(Workbench& bench, QObject* parent = nullptr);
-
-  void follow();
-  const WallEnd& end(int row) const { return ends_[static_cast<std::size_t>(row)]; }
-  // The row of a piece; -1 where none has it.
-  int rowOf(Id piece) const;
-  PieceRef pieceOf(int row) const;
-  // Of the hardware of a row; nothing where it has none. Computed when it is asked for, and only once while the wall
-  // stays as it is, so that a change costs no more than the rows that are seen.
-  const std::optional<PieceSlots>& slotsOfRow(int row) const;
-  int computed() const { return computed_; } // slots so far: tests watch it
-  LengthStyle units() const { return bench_.job().units; }
-  // In a narrow table the hardware is its mark alone.
-  void setNarrow(bool narrow) { narrow_ = narrow; }
-
-  int rowCount(const QModelIndex& parent = {}) const override;
-  int columnCount(const QModelIndex& parent = {}) const override;
-  QVariant data(const QModelIndex& index, int role) const override;
-  QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
-
-private:
-  QString words(int row, int column) const;
-  QString roomTip(int row) const;
-
-  Workbench& bench_;
-  std::shared_ptr<const CheckedWall> wall_;
-  std::vector<WallEnd> ends_;
-  struct RowSlots {
-    bool known = false;
-    std::optional<PieceSlots> slots;
-  };
-  mutable std::vector<RowSlots> slots_; // by row
-  mutable int computed_ = 0;
-  bool narrow_ = false;
-};
-
-class ScheduleDelegate : public QStyledItemDelegate {
-  Q_OBJECT
-
-public:
-  using QStyledItemDelegate::QStyledItemDelegate;
-  void setTheme(ThemeName theme) { theme_ = theme; }
-  void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override;
-
-private:
-  ThemeName theme_ = ThemeName::Light;
-};
 
 class Schedule : public QTableView {
   Q_OBJECT
@@ -76,20 +21,53 @@ public:
   explicit Schedule(Workbench& bench, QWidget* parent = nullptr);
 
   ScheduleModel& ends() { return model_; }
+  const ScheduleModel& ends() const { return model_; }
   void follow(const WorkNotice& notice);
   void setTheme(ThemeName theme);
   QString note() const;
   void goToRow(int row);
 
+  void showThisWall(bool alone);
+  void showWith(const QString& words);
+  void sortBy(int column); // up, then down, then as the walls are
+  // The selected rows, or all that are shown, as text for a spreadsheet.
+  void copyRows();
+  // The table on the clipboard into the job; says why not where it cannot be.
+  void pasteRows();
+  // Why the last cell or table was refused; empty while nothing is wrong.
+  QString problem() const;
+
+Q_SIGNALS:
+  void said(const QString& words); // what was done
+  void shownChanged();
+
 protected:
+  bool event(QEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
   void mouseReleaseEvent(QMouseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
+  void paintEvent(QPaintEvent* event) override;
+  void contextMenuEvent(QContextMenuEvent* event) override;
+  void commitData(QWidget* editor) override;
+  void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override;
+  using QTableView::edit;
+  bool edit(const QModelIndex& index, EditTrigger trigger, QEvent* event) override;
 
 private:
+  void shareWidth();
+  bool editNear(const QModelIndex& index);
+  void editBeside(const QModelIndex& index, int step);
+  std::optional<Problem> enter(const QModelIndex& index, const QString& typed);
+  void say(const QString& problem, int below = -1); // under a row, or at the foot
+  QString emptyWords() const;
+
   Workbench& bench_;
   ScheduleModel model_;
   ScheduleDelegate delegate_;
+  QLabel* problem_;
+  ThemeName theme_ = ThemeName::Light;
+  QPersistentModelIndex edited_;
 };
 
 } // namespace sillwright

@@ -20,8 +20,11 @@ ActionRow last(ActionRow made); // of a group in its menu
 ActionRow toggle(ActionRow made, std::function<bool(const MainWindow&)> checked);
 ActionRow worded(ActionRow made, std::function<QString(const MainWindow&)> words);
 
+// Rows of one subject, each in a file of its own.
 std::vector<ActionRow> planRows();
 std::vector<ActionRow> copyRows();
+std::vector<ActionRow> scheduleRows();
+std::vector<ActionRow> punchFilterRows();
 
 bool hasWall(const MainWindow& window);
 bool hasWalls(const MainWindow& window); // more than one

@@ -216,7 +216,8 @@ std::span<const ActionRow> actionTable() {
   static const std::vector<ActionRow> table = [] {
     std::vector<ActionRow> rows;
     for (std::vector<ActionRow> part :
-         {jobRows(), editRows(), copyRows(), seeRows(), wallRows(), planRows(), checkRows(), sheetRows(), helpRows()})
+         {jobRows(), editRows(), copyRows(), scheduleRows(), seeRows(), wallRows(), planRows(), checkRows(),
+          punchFilterRows(), sheetRows(), helpRows()})
       for (ActionRow& made : part)
         rows.push_back(std::move(made));
     return rows;

@@ -29,7 +29,7 @@ QSplitter* makeSplit(Qt::Orientation orientation, QWidget* parent = nullptr) {
 Arrangement::Arrangement(const Places& places, QWidget* parent)
     : QWidget(parent), all_(places.all()), ruleBook_(places.ruleBook), refit_(places.refit), types_(places.types) {
   side_ = share(Qt::Vertical, {places.section, places.card}, {558, 337});
-  row_ = share(Qt::Horizontal, {places.plan, places.punchList, places.schedule}, {260, 362, 438});
+  row_ = share(Qt::Horizontal, {places.plan, places.punchList, places.schedule}, {232, 340, 488});
   middle_ = makeSplit(Qt::Vertical);
   middle_->addWidget(places.elevation);
   for (QWidget* widget : {static_cast<QWidget*>(row_.split), static_cast<QWidget*>(row_.tabs)})

@@ -159,6 +159,10 @@ void MainWindow::fillPieceMenu(QMenu& menu) {
     connect(action, &QAction::triggered, this,
             [this, key = item.key] { bench_.placeAt(key, elevation_->middleStation()); });
   }
+  menu.addSeparator();
+  for (const ActionRow& row : actionTable())
+    if (std::string_view(row.menu) == "Pieces")
+      menu.addAction((*actions_)[row.id]);
 }
 
 void MainWindow::fillRecentMenu(QMenu& menu) {
@@ -238,6 +242,7 @@ void MainWindow::connectParts() {
       bench_.session().show(bench_.job().walls[static_cast<std::size_t>(at)].id);
   });
   connect(files_, &Files::changed, this, &MainWindow::showWords);
+  connectSchedule();
   connectRuleBook();
   connectTypes();
   connectRefit();

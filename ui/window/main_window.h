@@ -31,6 +31,7 @@
 #include "ui/window/status_line.h"
 
 class QComboBox;
+class QLineEdit;
 class QMenu;
 class QLabel;
 class QToolButton;
@@ -96,6 +97,10 @@ public:
   void explainFinding(); // the rule of the current row of the punch list, or of its first
   void changeLimitOfJob(const QString& limit);
   void changeCountsOfRule(const QString& rule);
+  void findInSchedule();
+  void pasteIntoSchedule(); // the table on the clipboard
+  void pasteBars();         // a column of stations, onto the wall in view
+  void showOnlyThisRule();  // of the current finding in the punch list; or all rules again
   void showFindingBeside(int step);
   void putRight();
   void toggleLevel(Level level);
@@ -129,6 +134,7 @@ private:
   void fillRecentMenu(QMenu& menu);
   void alignSection();
   void raiseRuleBook();
+  void connectSchedule();
   void connectRuleBook();
   void connectTypes();
   void connectRefit();
@@ -153,6 +159,7 @@ private:
   PunchList* punchList_ = nullptr;
   Card* card_ = nullptr;
   Schedule* schedule_ = nullptr;
+  QLineEdit* find_ = nullptr; // in the schedule
   RuleBookPanel* ruleBook_ = nullptr;
   RefitPanel* refit_ = nullptr;
   RefitRunner* refitRunner_ = nullptr;
