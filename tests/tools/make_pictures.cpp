@@ -204,6 +204,30 @@ void slotsOfPiece(const char* name, const Job& job, const char* mark, double inc
   open.bench.cancel();
 }
 
+// The opening folded away, so that two piers share the canvas.
+void fold(const char* name) {
+  OpenWindow open(support::boatShedFrontSteelMoved(), {1600, 1000}, ThemeChoice::Light);
+  open.bench.session().select({pieceOf(open.bench.job(), "S1")});
+  open.window.elevation().foldOpenings(true);
+  settle();
+  save(open.window.grab(), name);
+}
+
+// The whole wall with a strap in hand: a window on it at a scale with sixteenths. In daylight and in the dark.
+void closeLook(const char* name) {
+  std::vector<QPixmap> themes;
+  for (const ThemeChoice theme : {ThemeChoice::Light, ThemeChoice::Dark}) {
+    OpenWindow open(support::boatShedFrontSteelMoved(), {1900, 1300}, theme);
+    open.window.elevation().zoomToFit();
+    Held held(open, pieceOf(open.bench.job(), "S3"), 0);
+    for (int step = 1; step <= 8; ++step)
+      held.moveTo(0.0625 * step);
+    themes.push_back(held.picture());
+    open.bench.cancel();
+  }
+  save(stacked(themes), name);
+}
+
 // What is proposed for the wall in view, with the first change looked at.
 void refit(const char* name, const Job& job) {
   OpenWindow open(job, {1600, 1000}, ThemeChoice::Light);
@@ -341,6 +365,8 @@ int main(int argc, char** argv) {
   hardware("hardware");
   schedule("schedule");
   drag("drag");
+  fold("fold");
+  closeLook("close-look");
   slotsOfPiece("slots-strap", support::boatShedFront(), "S1", -1.75, 0.5);
   slotsOfPiece("slots-bolt", support::boatShedFront(), "B2", -3, 0.5);
   refit("refit-proposal", support::boatShedFrontSteelMoved());

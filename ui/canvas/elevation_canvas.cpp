@@ -1,5 +1,6 @@
 #include "ui/canvas/elevation_canvas.h"
 
+#include <QMouseEvent>
 #include <QPainter>
 #include <QResizeEvent>
 
@@ -42,15 +43,17 @@ ElevationCanvas::ElevationCanvas(Workbench& bench, QWidget* parent) : Canvas(ben
 }
 
 void ElevationCanvas::follow(const WorkNotice& notice) {
+  if (notice.session.file)
+    folded_.clear();
   if (notice.session.file || notice.session.wall)
     fit_ = Fit::Hardware;
-  fitAgain();
+  foldAgain();
   makeStale();
 }
 
 void ElevationCanvas::showView(ElevationView view) {
   view.scale = std::clamp(view.scale, smallestScale, largestScale);
-  if (view.scale == view_.scale && view.origin == view_.origin && view.fromInside == view_.fromInside)
+  if (view == view_)
     return;
   view_ = view;
   makeStale();
@@ -67,7 +70,73 @@ void ElevationCanvas::fitAgain() {
   if (fit_ == Fit::None || !wall)
     return;
   const double upTo = fit_ == Fit::Whole ? wall->layout.wall->wallHeight + 2 : heightWorthSeeing(wall->layout);
-  showView(fitElevation(wall->layout, pageWindow(), view_.fromInside, upTo));
+  showView(fitElevation(wall->layout, pageWindow(), view_.fromInside, upTo, view_.folds));
+}
+
+// ---- folds ------------------------------------------------------------------------------------------------------
+
+std::vector<Interval> ElevationCanvas::foldsNow() const {
+  std::vector<Interval> folds;
+  if (const auto wall = bench().wall())
+    for (const Opening& opening : wall->layout.wall->openings)
+      if (folded_.contains({wall->layout.wall->id, opening.id}))
+        if (const auto fold = foldOf(*wall, opening, bench().session().selection()))
+          folds.push_back(*fold);
+  std::sort(folds.begin(), folds.end(), [](Interval a, Interval b) { return a.from < b.from; });
+  return folds;
+}
+
+// Not while something is in hand: the page stands still under it. What else stays in sight stays in the middle.
+void ElevationCanvas::foldAgain() {
+  if (!bench().inHand()) {
+    ElevationView view = view_;
+    view.folds = foldsNow();
+    if (view.folds != view_.folds) {
+      const double middle = pageWindow().x1 / 2, along = view.along(middleStation());
+      view.origin.x = middle - (view.fromInside ? -along : along);
+      showView(view);
+    }
+  }
+  fitAgain();
+}
+
+bool ElevationCanvas::canFold() const {
+  const auto wall = bench().wall();
+  if (!wall)
+    return false;
+  const auto& openings = wall->layout.wall->openings;
+  return std::any_of(openings.begin(), openings.end(),
+                     [&](const Opening& opening) { return foldOf(*wall, opening).has_value(); });
+}
+
+void ElevationCanvas::foldOpenings(bool folded) {
+  if (const auto wall = bench().wall(); wall && !bench().inHand()) {
+    for (const Opening& opening : wall->layout.wall->openings)
+      if (folded)
+        folded_.insert({wall->layout.wall->id, opening.id});
+      else
+        folded_.erase({wall->layout.wall->id, opening.id});
+    fit_ = Fit::Hardware; // as large as can be
+    foldAgain();
+  }
+  Q_EMIT viewChanged(); // also where nothing could be folded: the switch goes back
+}
+
+void ElevationCanvas::mousePressEvent(QMouseEvent* event) {
+  const Point2 at = toPage(event->position());
+  const auto wall = bench().wall();
+  if (wall && event->button() == Qt::LeftButton && !bench().inHand())
+    for (const Opening& opening : wall->layout.wall->openings)
+      for (const Interval fold : view_.folds)
+        if (fold.from > opening.from && fold.to < opening.to &&
+            foldBox(view_, wall->layout, pageWindow(), fold).contains(at)) {
+          folded_.erase({wall->layout.wall->id, opening.id});
+          fit_ = Fit::Hardware;
+          foldAgain();
+          event->accept();
+          return;
+        }
+  Canvas::mousePressEvent(event);
 }
 
 void ElevationCanvas::zoomToSelection() {
@@ -87,7 +156,7 @@ void ElevationCanvas::zoomToSelection() {
   const Bounds page = pageWindow();
   ElevationView view = view_;
   view.scale = std::min(selectionScale, page.x1 / wide.length());
-  view.origin.x = page.x1 / 2 - (view.fromInside ? -1 : 1) * wide.middle() * view.scale;
+  view.origin.x = page.x1 / 2 - (view.fromInside ? -1 : 1) * view.along(wide.middle());
   view.origin.y = page.y1 * 0.5;
   showView(view);
 }
@@ -98,7 +167,7 @@ void ElevationCanvas::zoomBy(double factor, QPointF about) {
   ElevationView view = view_;
   const double s = view.s(at.x), z = view.z(at.y);
   view.scale = std::clamp(view.scale * factor, smallestScale, largestScale);
-  view.origin = {at.x - (view.fromInside ? -s : s) * view.scale, at.y + z * view.scale};
+  view.origin = {at.x - (view.fromInside ? -1 : 1) * view.along(s), at.y + z * view.scale};
   showView(view);
 }
 
@@ -116,14 +185,16 @@ void ElevationCanvas::setFromInside(bool inside) {
   ElevationView view = view_;
   const double middle = middleStation();
   view.fromInside = inside;
-  view.origin.x = pageWindow().x1 / 2 - (inside ? -middle : middle) * view.scale; // the same stretch stays in sight
+  view.origin.x = pageWindow().x1 / 2 - (inside ? -1 : 1) * view.along(middle); // the same stretch stays in sight
   showView(view);
   fitAgain();
 }
 
 double ElevationCanvas::pourLinePixel() const { return toPixel(view_.origin).y(); }
 
-double ElevationCanvas::middleStation() const { return view_.s(pageWindow().x1 / 2); }
+double ElevationCanvas::middleStation() const {
+  return view_.shown(view_.s(pageWindow().x1 / 2));
+}
 
 void ElevationCanvas::resizeEvent(QResizeEvent* event) {
   Canvas::resizeEvent(event);
@@ -147,6 +218,7 @@ QRegion ElevationCanvas::redraw() {
     input.inHand = bench().inHand() ? &*bench().inHand() : nullptr;
     input.proposal = bench().refitDesk().shown();
     input.lastLabels = std::move(shown_.labels);
+    input.lastLook = shown_.look;
     input.words = flagWords;
     next = drawElevation(input);
   } else {
@@ -228,7 +300,7 @@ std::optional<HitArea> ElevationCanvas::topmostAt(Point2 page, double reach) con
 }
 
 void ElevationCanvas::locate(Point2 page, PointerAt& pointer) const {
-  pointer.at = {view_.s(page.x), 0, view_.z(page.y)};
+  pointer.at = {view_.shown(view_.s(page.x)), 0, view_.z(page.y)}; // a hand over a fold jumps over what is gone
 }
 
 QString ElevationCanvas::wordsFor(const PointerAt& pointer) const {

@@ -1,6 +1,8 @@
 // The elevation of the wall in view: the main canvas.
 #pragma once
 
+#include <set>
+
 #include "core/drawing/elevation.h"
 #include "ui/canvas/canvas.h"
 
@@ -20,6 +22,11 @@ public:
 
   bool fromInside() const { return view_.fromInside; }
   void setFromInside(bool inside);
+  // Openings with nothing to set in them are shown as two zigzags; remembered for every wall. What is set, found or
+  // selected in one opens it as long as it is there.
+  void foldOpenings(bool folded);
+  bool canFold() const;
+  bool isFolded() const { return !view_.folds.empty(); }
   const ElevationView& view() const { return view_; }
   // Height of station 0's pour line on the widget, px.
   double pourLinePixel() const;
@@ -39,6 +46,7 @@ protected:
   QString wordsFor(const PointerAt& pointer) const override;
   Point2 nudgeOf(Point2 arrow) const override;
   void resizeEvent(QResizeEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override; // on a fold opens it
 
 private:
   void showView(ElevationView view);
@@ -51,6 +59,9 @@ private:
   // wall with its framing.
   enum class Fit { None, Hardware, Whole } fit_ = Fit::Hardware;
   void fitAgain();
+  std::set<PieceRef> folded_; // openings
+  std::vector<Interval> foldsNow() const;
+  void foldAgain();
   ElevationDrawing shown_;
   Bounds listBox_; // of the labels that are listed
   std::size_t drawn_ = 0;

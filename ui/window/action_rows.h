@@ -25,6 +25,7 @@ std::vector<ActionRow> planRows();
 std::vector<ActionRow> copyRows();
 std::vector<ActionRow> scheduleRows();
 std::vector<ActionRow> punchFilterRows();
+std::vector<ActionRow> foldRows();
 
 bool hasWall(const MainWindow& window);
 bool hasWalls(const MainWindow& window); // more than one

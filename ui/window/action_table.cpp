@@ -216,7 +216,7 @@ std::span<const ActionRow> actionTable() {
   static const std::vector<ActionRow> table = [] {
     std::vector<ActionRow> rows;
     for (std::vector<ActionRow> part :
-         {jobRows(), editRows(), copyRows(), scheduleRows(), seeRows(), wallRows(), planRows(), checkRows(),
+         {jobRows(), editRows(), copyRows(), scheduleRows(), foldRows(), seeRows(), wallRows(), planRows(), checkRows(),
           punchFilterRows(), sheetRows(), helpRows()})
       for (ActionRow& made : part)
         rows.push_back(std::move(made));

@@ -149,6 +149,7 @@ void MainWindow::makeMenus() {
     for (const char* id : {"copy", "paste", "mirror", "match-pair", "select-kind", "remove", "fit-selection", "fit"})
       canvas->addAction((*actions_)[id]);
   }
+  elevation_->addAction((*actions_)["fold"]);
 }
 
 void MainWindow::fillPieceMenu(QMenu& menu) {
@@ -214,7 +215,11 @@ void MainWindow::makeToolbar() {
   fromInside_->setCheckable(true);
   connect(whole, &QPushButton::clicked, elevation_, &ElevationCanvas::zoomToFit);
   connect(fromInside_, &QPushButton::clicked, this, [this](bool on) { elevation_->setFromInside(on); });
+  folded_ = new WordButton(tr("openings folded"), nullptr, 12);
+  folded_->setCheckable(true);
+  connect(folded_, &QPushButton::clicked, this, [this](bool on) { elevation_->foldOpenings(on); });
   places_.elevation->addToHead(fromInside_);
+  places_.elevation->addToHead(folded_);
   places_.elevation->addToHead(whole);
   makePlanHead();
 }
@@ -302,6 +307,8 @@ void MainWindow::showWords() {
   places_.refit->setNote(refitPlace_->currentWidget() == jobRefit_ ? jobRefit_->note() : refit_->note());
   places_.types->setNote(types_->note());
   fromInside_->setChecked(elevation_->fromInside());
+  folded_->setChecked(elevation_->isFolded());
+  folded_->setEnabled(elevation_->canFold());
   const QString state = files_->unsaved() ? tr("not saved") : files_->path().isEmpty() ? tr("new") : tr("saved");
   jobWords_->setText(tr("%1 · %2").arg(files_->shortName(), state));
   menuBar()->setCornerWidget(jobWords_); // lays the corner out again for the new words

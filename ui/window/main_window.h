@@ -181,6 +181,7 @@ private:
   QLabel* jobWords_ = nullptr;
   QToolButton* undo_ = nullptr;
   WordButton* fromInside_ = nullptr;
+  WordButton* folded_ = nullptr;
   bool listing_ = false;
 };
 
