@@ -15,7 +15,7 @@ namespace sillwright {
 struct ShelfItem {
   std::string key;   // "strap:12", "column:6x6", "opening:door" … stable; also what a drag carries
   std::string title; // "strap", "6x6"
-  PieceKind kind = PieceKind::Strap;
+  std::optional<PieceKind> kind = {}; // none: a starter
 };
 
 // Everything that can be put on a wall of this job, in the order of the shelf.

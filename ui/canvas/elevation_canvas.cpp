@@ -227,7 +227,7 @@ QRegion ElevationCanvas::redraw() {
     next.drawing.text(middle, tr("This job has no wall yet.").toStdString(), Ink::Text2, style);
     next.drawing.text(
         {middle.x, middle.y + 20},
-        tr("Draw its walls on the plan (F3): then pieces can be dragged from the shelf onto a wall.").toStdString(),
+        tr("Begin with a starter of the shelf, or draw its walls on the plan (F3).").toStdString(),
         Ink::Text2, style);
   }
   const Bounds listBox = listBoxOver(next);

@@ -11,6 +11,7 @@
 #include <array>
 
 #include "core/gesture/shelf_mime.h"
+#include "core/gesture/starters.h"
 #include "ui/paint/painter.h"
 #include "ui/panels/look.h"
 #include "ui/panels/shelf_pictures.h"
@@ -24,7 +25,28 @@ constexpr int titleHeight = 26;
 constexpr int between = 12;
 constexpr int inset = 6;
 
-int perRow(ShelfRow row) { return row == ShelfRow::CastIn || row == ShelfRow::Columns ? 4 : 3; }
+int perRow(ShelfRow row) {
+  switch (row) {
+  case ShelfRow::CastIn:
+  case ShelfRow::Columns:
+    return 4;
+  case ShelfRow::Framing:
+  case ShelfRow::Steel:
+    return 3;
+  case ShelfRow::Starters:
+    return 2;
+  }
+  return 1;
+}
+
+// A job without walls begins with a starter.
+std::array<ShelfRow, 5> rowsOf(bool withoutWalls) {
+  std::array<ShelfRow, 5> rows{ShelfRow::Starters, ShelfRow::CastIn, ShelfRow::Columns, ShelfRow::Framing,
+                               ShelfRow::Steel};
+  if (!withoutWalls)
+    std::rotate(rows.begin(), rows.begin() + 1, rows.end());
+  return rows;
+}
 
 QString rowTitle(ShelfRow row) {
   switch (row) {
@@ -32,6 +54,8 @@ QString rowTitle(ShelfRow row) {
   case ShelfRow::Columns: return Shelf::tr("Columns and studs");
   case ShelfRow::Framing: return Shelf::tr("Sills, panels, openings");
   case ShelfRow::Steel: return Shelf::tr("Steel");
+  case ShelfRow::Starters:
+    return Shelf::tr("Starters: lengths in, laid out");
   }
   return {};
 }
@@ -54,6 +78,13 @@ bool sameItems(const std::vector<ShelfItem>& a, const std::vector<ShelfItem>& b)
   return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const ShelfItem& x, const ShelfItem& y) {
     return x.key == y.key && x.title == y.title && x.kind == y.kind;
   });
+}
+
+std::vector<ShelfItem> itemsOf(const Workbench& bench) {
+  std::vector<ShelfItem> items = bench.shelf();
+  for (const Starter& starter : starters())
+    items.push_back({starterPrefix + starter.key, starter.title, std::nullopt});
+  return items;
 }
 
 // Titles of the rows and lines between them.
@@ -97,16 +128,18 @@ public:
     const QString title = QString::fromStdString(item.title);
     setText(title);
     setAccessibleName(title);
-    setAccessibleDescription(Shelf::tr("Drag onto a canvas, or press Enter to put it in the middle of the view."));
+    setAccessibleDescription(item.kind
+                                 ? Shelf::tr("Drag onto a canvas, or press Enter to put it in the middle of the view.")
+                                 : Shelf::tr("Click or press Enter to say its lengths."));
     setToolTip(title);
     setFocusPolicy(Qt::StrongFocus);
-    setCursor(Qt::OpenHandCursor);
+    setCursor(item.kind ? Qt::OpenHandCursor : Qt::PointingHandCursor);
   }
   const ShelfItem& item() const { return item_; }
   ThemeName theme = ThemeName::Light;
 
   QPixmap picture() {
-    const int height = static_cast<int>(pictureHeight(shelfRowOf(item_.kind)));
+    const int height = static_cast<int>(pictureHeight(shelfRowOf(item_)));
     QPixmap pixmap(QSize(width(), height) * devicePixelRatioF());
     pixmap.setDevicePixelRatio(devicePixelRatioF());
     pixmap.fill(Qt::transparent);
@@ -123,7 +156,7 @@ protected:
       painter.fillRect(rect(), colourOf(theme, Ink::Hover));
     paintPixels(painter, shelfPicture(item_, types_, width()), theme);
     const QStringList lines = captionLines(text(), width() - captionApart);
-    const double base = pictureHeight(shelfRowOf(item_.kind)) + nameHeight - 6;
+    const double base = pictureHeight(shelfRowOf(item_)) + nameHeight - 6;
     for (int i = 0; i < lines.size(); ++i)
       paintWords(painter, theme, {width() / 2.0, base + captionLead * i}, lines[i], captionSize, Ink::Text, Weight::Regular, Anchor::Middle);
     if (hasFocus()) {
@@ -156,9 +189,12 @@ Shelf::Shelf(Workbench& bench, QWidget* parent) : QScrollArea(parent), bench_(be
 }
 
 void Shelf::follow(const WorkNotice& notice) {
-  if ((notice.session.job || notice.session.file) && !bench_.session().previewing() &&
-      !sameItems(items_, bench_.shelf()))
+  if ((!notice.session.job && !notice.session.file) || bench_.session().previewing())
+    return;
+  if (!sameItems(items_, itemsOf(bench_)))
     build();
+  else if (startersFirst_ != bench_.job().walls.empty())
+    arrange();
 }
 
 void Shelf::build() {
@@ -167,7 +203,7 @@ void Shelf::build() {
     button->deleteLater();
   }
   buttons_.clear();
-  items_ = bench_.shelf();
+  items_ = itemsOf(bench_);
   for (const ShelfItem& item : items_) {
     auto* button = new Item(item, *bench_.job().types, sheet_);
     button->theme = theme_;
@@ -185,10 +221,11 @@ void Shelf::arrange() {
   sheet.headings.clear();
   const int width = viewport()->width();
   int y = 0;
-  for (const ShelfRow row : {ShelfRow::CastIn, ShelfRow::Columns, ShelfRow::Framing, ShelfRow::Steel}) {
+  startersFirst_ = bench_.job().walls.empty();
+  for (const ShelfRow row : rowsOf(startersFirst_)) {
     std::vector<Item*> inRow;
     for (Item* button : buttons_)
-      if (shelfRowOf(button->item().kind) == row)
+      if (shelfRowOf(button->item()) == row)
         inRow.push_back(button);
     if (inRow.empty())
       continue;
@@ -246,7 +283,7 @@ bool Shelf::eventFilter(QObject* watched, QEvent* event) {
   Item* item = *found;
   if (event->type() == QEvent::MouseButtonPress) {
     const auto* mouse = static_cast<QMouseEvent*>(event);
-    pressed_ = mouse->button() == Qt::LeftButton;
+    pressed_ = mouse->button() == Qt::LeftButton && item->item().kind;
     pressedAt_ = mouse->position().toPoint();
   } else if (event->type() == QEvent::MouseMove && pressed_) {
     const QPoint moved = static_cast<QMouseEvent*>(event)->position().toPoint() - pressedAt_;

@@ -19,6 +19,8 @@ namespace sillwright {
 using StartDrag = std::function<void(QWidget& from, std::unique_ptr<QMimeData> data, const QPixmap& picture)>;
 void startRealDrag(QWidget& from, std::unique_ptr<QMimeData> data, const QPixmap& picture);
 
+inline constexpr const char* starterPrefix = "starter:";
+
 class Shelf : public QScrollArea {
   Q_OBJECT
 
@@ -32,7 +34,8 @@ public:
   QAbstractButton* itemButton(const std::string& key) const;
 
 Q_SIGNALS:
-  // Clicked, or Enter or Space pressed on it: it wants to stand in the middle of what is seen.
+  // Clicked, or Enter or Space pressed on it: it wants to stand in the middle of what is seen. A starter: starterPrefix
+  // and its key.
   void wanted(const QString& key);
 
 protected:
@@ -53,6 +56,7 @@ private:
   std::vector<Item*> buttons_;
   QPoint pressedAt_;
   bool pressed_ = false;
+  bool startersFirst_ = false;
 };
 
 } // namespace sillwright

@@ -138,10 +138,39 @@ void drawShot(Drawing& drawing, double x, double foot) {
   drawing.loop(mark, Ink::Text, 1.2);
 }
 
+// A wall on its concrete with what the starter puts into it; the rectangle as seen in plan.
+void drawStarter(Drawing& drawing, const std::string& key, double x, double foot) {
+  constexpr double half = 36, pier = 9, plate = 38, concrete = 10;
+  if (key == "rectangle") {
+    drawing.rect(x - 28, foot - 42, x + 28, foot - 2, Ink::ConcreteLine, 1.4);
+    drawing.rect(x - 24, foot - 38, x + 24, foot - 6, Ink::ConcreteLine, 1);
+    return;
+  }
+  const double pour = foot - concrete;
+  drawing.fillRect(x - half, pour, x + half, foot, Ink::Concrete);
+  drawing.line({x - half, pour}, {x + half, pour}, Ink::ConcreteLine, 1.4);
+  drawing.fillRect(x - half, pour - plate, x + half, pour, Ink::Wood2);
+  const auto opening = [&](double from, double to, double top, double bottom) {
+    drawing.fillRect(from, pour - top, to, pour - bottom, Ink::Field);
+    drawing.rect(from, pour - top, to, pour - bottom, Ink::WoodLine, 1);
+  };
+  if (key == "two-piers") {
+    opening(x - half + pier, x + half - pier, plate - 8, 0);
+  } else if (key == "door") {
+    opening(x - 9, x + 9, plate - 8, 0);
+  } else {
+    opening(x - 26, x - 8, plate - 8, 14);
+    opening(x + 8, x + 26, plate - 8, 14);
+  }
+  drawing.rect(x - half, pour - plate, x + half, pour, Ink::WoodLine, 1.2);
+}
+
 } // namespace
 
-ShelfRow shelfRowOf(PieceKind kind) {
-  switch (kind) {
+ShelfRow shelfRowOf(const ShelfItem& item) {
+  if (!item.kind)
+    return ShelfRow::Starters;
+  switch (*item.kind) {
   case PieceKind::Strap:
   case PieceKind::Bolt:
   case PieceKind::Rod: return ShelfRow::CastIn;
@@ -156,7 +185,9 @@ double pictureHeight(ShelfRow row) {
   case ShelfRow::CastIn: return (castUp + castDown) * castScale;
   case ShelfRow::Columns: return 66 + 2.5 * framingScale + 1;
   case ShelfRow::Framing:
-  case ShelfRow::Steel: return 48;
+  case ShelfRow::Steel:
+  case ShelfRow::Starters:
+    return 48;
   }
   return 48;
 }
@@ -164,9 +195,13 @@ double pictureHeight(ShelfRow row) {
 Drawing shelfPicture(const ShelfItem& item, const HardwareTypes& types, double width) {
   Drawing drawing;
   const double x = width / 2, pour = castUp * castScale, foot = pictureHeight(ShelfRow::Framing) - 2;
-  if (shelfRowOf(item.kind) == ShelfRow::CastIn)
+  if (!item.kind) {
+    drawStarter(drawing, afterColon(item.key), x, foot);
+    return drawing;
+  }
+  if (shelfRowOf(item) == ShelfRow::CastIn)
     drawPour(drawing, width, pour);
-  switch (item.kind) {
+  switch (*item.kind) {
   case PieceKind::Strap:
     if (const StrapType* type = findStrapType(types, typeOf(item)))
       drawStrap(drawing, *type, x - 6, pour);

@@ -7,8 +7,8 @@
 namespace sillwright {
 
 // Which row of the shelf a piece stands in.
-enum class ShelfRow { CastIn, Columns, Framing, Steel };
-ShelfRow shelfRowOf(PieceKind kind);
+enum class ShelfRow { CastIn, Columns, Framing, Steel, Starters };
+ShelfRow shelfRowOf(const ShelfItem& item);
 
 // Height of the pictures of a row, and of the whole cell with the name under it, px.
 double pictureHeight(ShelfRow row);

@@ -31,4 +31,7 @@ bool hasWall(const MainWindow& window);
 bool hasWalls(const MainWindow& window); // more than one
 bool hasSelection(const MainWindow& window);
 
+// The groups that have a file of their own.
+std::vector<ActionRow> starterRows();
+
 } // namespace sillwright

@@ -48,6 +48,10 @@ FormDialog::FormDialog(const QString& title, const std::vector<FormLine>& lines,
   readAgain();
 }
 
+void FormDialog::setPicture(QWidget* picture) {
+  static_cast<QVBoxLayout*>(layout())->insertWidget(0, picture, 1);
+}
+
 QWidget* FormDialog::makeEditor(const FormLine& line) {
   if (line.choices.empty()) {
     auto* edit = new QLineEdit(line.text);

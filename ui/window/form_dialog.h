@@ -38,6 +38,8 @@ public:
   FormDialog(const QString& title, const std::vector<FormLine>& lines, const QString& take, Read read,
              QWidget* parent = nullptr);
 
+  // Shown over the lines; the form owns it from now on.
+  void setPicture(QWidget* picture);
   // What is typed or chosen, in the order of the lines.
   std::vector<QString> typed() const;
   // Precondition: line i is typed, or has choices.

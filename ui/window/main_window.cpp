@@ -236,7 +236,10 @@ void MainWindow::connectParts() {
     showWords();
   });
   connect(shelf_, &Shelf::wanted, this, [this](const QString& key) {
-    bench_.placeAt(key.toStdString(), elevation_->middleStation());
+    if (key.startsWith(QLatin1String(starterPrefix)))
+      openStarter(key.toStdString().substr(std::string_view(starterPrefix).size()));
+    else
+      bench_.placeAt(key.toStdString(), elevation_->middleStation());
   });
   connect(counts_, &CountsBar::shownChanged, this, [this] {
     punchList().showLevels(counts_->shown());

@@ -72,11 +72,15 @@ public:
   void focusPanel(int step);
   void showWallBeside(int step);
   void drawWalls();    // takes the pen for the plan up, or puts it down
+<<<<<<< HEAD
   void copyPieces();  // of the wall in view, for pastePieces and as text
   void pastePieces(); // at the column selected, under the pointer, or in the middle of the view
   void mirrorPieces();
   void repeatPieces(); // asks for a spacing
   void matchPair();
+=======
+  void openStarter(std::string_view key); // asks for its lengths
+>>>>>>> 9634b49 (Starters: lengths in, a laid-out piece of foundation out; two tasks played and counted)
   void addRectangle(); // four walls; asks for their lengths
   void tapeDiagonal(); // between two corners, as measured on the forms
   void editTitleBlock();
