@@ -1,6 +1,7 @@
 #include "tests/tasks/hand.h"
 
 #include <QApplication>
+#include <QMouseEvent>
 #include <QTest>
 #include <QTimer>
 
@@ -11,12 +12,18 @@ void Hand::click(QWidget& on, QPoint at) {
   QTest::mouseClick(&on, Qt::LeftButton, {}, at);
 }
 
-void Hand::drag(QWidget& on, QPoint from, QPoint to) {
+void Hand::drag(QWidget& on, QPoint from, QPoint to, Qt::KeyboardModifiers with) {
   ++actions_;
-  QTest::mousePress(&on, Qt::LeftButton, {}, from);
+  const auto move = [&](QPoint at) { // QTest moves without modifiers
+    QMouseEvent event(QEvent::MouseMove, at, on.mapToGlobal(at), Qt::NoButton, Qt::LeftButton, with);
+    QApplication::sendEvent(&on, &event);
+  };
+  QTest::mousePress(&on, Qt::LeftButton, with, from);
+  const QPoint past = to + QPoint(40, 0); // a short way is too little for a drag: out and back
   for (int i = 1; i <= 10; ++i)
-    QTest::mouseMove(&on, from + (to - from) * i / 10);
-  QTest::mouseRelease(&on, Qt::LeftButton, {}, to);
+    move(from + (past - from) * i / 10);
+  move(to);
+  QTest::mouseRelease(&on, Qt::LeftButton, with, to);
 }
 
 void Hand::key(QWidget& on, Qt::Key key, Qt::KeyboardModifiers with) {
@@ -34,7 +41,7 @@ void Hand::asked(const std::function<void()>& opens, const std::function<void(QW
   bool there = false;
   QObject::connect(&waiting, &QTimer::timeout, [&] {
     QWidget* dialog = QApplication::activeModalWidget();
-    if (!dialog || there)
+    if (there || !dialog || !dialog->isActiveWindow() || !dialog->focusWidget())
       return;
     there = true;
     then(*dialog);

@@ -16,11 +16,11 @@ public:
 
   void click(QWidget& on, QPoint at);
   void click(QWidget& on) { click(on, on.rect().center()); }
-  void drag(QWidget& on, QPoint from, QPoint to);
+  void drag(QWidget& on, QPoint from, QPoint to, Qt::KeyboardModifiers with = {});
   void key(QWidget& on, Qt::Key key, Qt::KeyboardModifiers with = {});
   void type(QWidget& into, const QString& value);
 
-  // Does something that opens a dialog, and goes on in the dialog: `then` is called with it once it is there.
+  // Does something that opens a dialog, and goes on in the dialog: `then` is called with it once it has the keyboard.
   void asked(const std::function<void()>& opens, const std::function<void(QWidget& dialog)>& then);
 
 private:
