@@ -38,7 +38,7 @@ std::vector<Starter> makeStarters() {
         {"left", "Pier at its left", {}, "in the middle"},
         {"head", "Height of the opening", garageHead}}},
       {"narrow-panel",
-       "Narrow panel between windows",
+       "Panel between windows",
        "Two windows of one width with a panel between them.",
        {front(288), side, {"window", "Width of each window", 60}, {"panel", "Panel between them", 48}}},
       {"door",

@@ -55,7 +55,7 @@ QString rowTitle(ShelfRow row) {
   case ShelfRow::Framing: return Shelf::tr("Sills, panels, openings");
   case ShelfRow::Steel: return Shelf::tr("Steel");
   case ShelfRow::Starters:
-    return Shelf::tr("Starters: lengths in, laid out");
+    return Shelf::tr("Starters");
   }
   return {};
 }

@@ -140,7 +140,7 @@ void drawShot(Drawing& drawing, double x, double foot) {
 
 // A wall on its concrete with what the starter puts into it; the rectangle as seen in plan.
 void drawStarter(Drawing& drawing, const std::string& key, double x, double foot) {
-  constexpr double half = 36, pier = 9, plate = 38, concrete = 10;
+  constexpr double half = 36, pier = 9, plate = 34, concrete = 10;
   if (key == "rectangle") {
     drawing.rect(x - 28, foot - 42, x + 28, foot - 2, Ink::ConcreteLine, 1.4);
     drawing.rect(x - 24, foot - 38, x + 24, foot - 6, Ink::ConcreteLine, 1);
@@ -155,12 +155,12 @@ void drawStarter(Drawing& drawing, const std::string& key, double x, double foot
     drawing.rect(from, pour - top, to, pour - bottom, Ink::WoodLine, 1);
   };
   if (key == "two-piers") {
-    opening(x - half + pier, x + half - pier, plate - 8, 0);
+    opening(x - half + pier, x + half - pier, plate - 7, 0);
   } else if (key == "door") {
-    opening(x - 9, x + 9, plate - 8, 0);
+    opening(x - 9, x + 9, plate - 7, 0);
   } else {
-    opening(x - 26, x - 8, plate - 8, 14);
-    opening(x + 8, x + 26, plate - 8, 14);
+    opening(x - 26, x - 8, plate - 7, 13);
+    opening(x + 8, x + 26, plate - 7, 13);
   }
   drawing.rect(x - half, pour - plate, x + half, pour, Ink::WoodLine, 1.2);
 }

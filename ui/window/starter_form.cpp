@@ -67,7 +67,6 @@ void StarterPicture::paintEvent(QPaintEvent*) {
   input.wall = wall_.get();
   input.window = {0, 0, width() / pixelsPerPoint, height() / pixelsPerPoint};
   input.view = fitElevation(wall_->layout, input.window, false, wall_->layout.wall->wallHeight);
-  input.runningDimensions = false;
   input.labels = false;
   input.words = flagWords;
   PaintStyle style;
