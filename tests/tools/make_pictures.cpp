@@ -5,6 +5,7 @@
 #include <QPainter>
 #include <QPixmap>
 #include <QStandardPaths>
+#include <QTimer>
 
 #include <algorithm>
 #include <cstdio>
@@ -19,6 +20,7 @@
 #include "ui/paint/painter.h"
 #include "ui/panels/look.h"
 #include "ui/sheet/pages.h"
+#include "ui/window/form_dialog.h"
 #include "ui/window/main_window.h"
 
 namespace sillwright {
@@ -226,6 +228,21 @@ void closeLook(const char* name) {
     open.bench.cancel();
   }
   save(stacked(themes), name);
+// The form of a starter as it opens on a job without walls.
+void starter(const char* name, const char* key) {
+  OpenWindow open(newJob(), {1280, 800}, ThemeChoice::Light);
+  QTimer waiting;
+  QObject::connect(&waiting, &QTimer::timeout, [&] {
+    auto* form = qobject_cast<FormDialog*>(QApplication::activeModalWidget());
+    if (!form)
+      return;
+    form->resize(760, 620);
+    settle();
+    save(form->grab(), name);
+    form->reject();
+  });
+  waiting.start(50);
+  open.window.openStarter(key);
 }
 
 // What is proposed for the wall in view, with the first change looked at.
@@ -371,6 +388,7 @@ int main(int argc, char** argv) {
   slotsOfPiece("slots-bolt", support::boatShedFront(), "B2", -3, 0.5);
   refit("refit-proposal", support::boatShedFrontSteelMoved());
   refit("refit-conflict", support::boatShedFrontNoRoom());
+  starter("starter", "two-piers");
   refitAllWalls("refit-all-walls");
   save(Sequence().picture(), "refit-sequence");
   save(pageOf(support::boatShedFrontSteelMoved(), PageKind::Elevation, 110), "sheet");

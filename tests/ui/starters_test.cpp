@@ -28,7 +28,7 @@ protected:
     bool there = false;
     QObject::connect(&waiting, &QTimer::timeout, [&] {
       auto* form = qobject_cast<FormDialog*>(QApplication::activeModalWidget());
-      if (!form || there)
+      if (there || !form || !form->isActiveWindow() || !form->focusWidget())
         return;
       there = true;
       then(*form);

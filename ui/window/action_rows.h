@@ -32,6 +32,7 @@ bool hasWalls(const MainWindow& window); // more than one
 bool hasSelection(const MainWindow& window);
 
 // The groups that have a file of their own.
+std::vector<ActionRow> planRows();
 std::vector<ActionRow> starterRows();
 
 } // namespace sillwright
