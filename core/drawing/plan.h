@@ -28,7 +28,8 @@ std::shared_ptr<const PlanPlaces> planPlaces(const Job& job, const PlanStyle& st
 
 // One wall: its concrete mitred to its neighbours, openings, mark, length, wall-end signs of its findings, handles; on
 // paper also its hardware and the running dimensions from its left end. Hit areas: the wall {wall, 0} as Body, its ends
-// {wall, corner} as Corner. Drawn wall by wall, so that a change of one wall redraws one wall.
+// {wall, corner} as Corner, the handle in the middle of the shown wall {wall, 0} as Corner. Drawn wall by wall, so that
+// a change of one wall redraws one wall.
 Drawing drawPlanWall(const Job& job, const CheckedWall& wall, const PlanStyle& style);
 // What belongs to the whole: diagonals of four-cornered outlines, hook point, north, overall dimensions (paper).
 Drawing drawPlanFrame(const Job& job, const PlanStyle& style);

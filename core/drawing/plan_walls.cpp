@@ -160,6 +160,18 @@ void drawRunning(WallPen& pen, const WallPlaces& places) {
   }
 }
 
+// The handle that moves the whole wall: a diamond in its middle, where the wall is long enough for one.
+void addMiddle(WallPen& pen) {
+  constexpr double half = 5, shortest = 50;
+  if (!pen.hand || pen.paper || pen.frame.length * pen.frame.scale < shortest)
+    return;
+  const Point2 m = pen.frame.page(pen.frame.length / 2, pen.layout.wall->thickness / 2);
+  const Polygon2 diamond{{m.x - half, m.y}, {m.x, m.y - half}, {m.x + half, m.y}, {m.x, m.y + half}};
+  pen.drawing.fill(diamond, Ink::Paper);
+  pen.drawing.loop(diamond, Ink::Hand, 1.4);
+  pen.drawing.hit({pen.layout.wall->id, {}}, Bounds{m.x, m.y, m.x, m.y}.grown(half + 1), HitArea::Part::Corner);
+}
+
 void addHits(WallPen& pen) {
   const Id id = pen.layout.wall->id;
   const double depth = std::max(pen.layout.wall->thickness, 8 / pen.frame.scale);
@@ -169,6 +181,7 @@ void addHits(WallPen& pen) {
     const double step = pen.frame.length / parts;
     pen.drawing.hit({id, {}}, boundsOf(strip(pen.frame, {i * step, (i + 1) * step}, {0, depth})));
   }
+  addMiddle(pen);
   const Id corners[] = {pen.layout.wall->startCorner, pen.layout.wall->endCorner};
   const double stations[] = {0, pen.frame.length};
   for (int i = 0; i < 2; ++i) {

@@ -87,6 +87,10 @@ WallLine wallToDraw(const Job& job, Id like) {
   return wall;
 }
 
+std::string nextWallMark(const Job& job) {
+  return markAfter(lastWallMark(job));
+}
+
 Result<AddedWalls> addWalls(const Job& job, std::span<const Point2> corners, bool closed, const WallLine& like) {
   if (auto problem = chainProblem(corners, closed))
     return *problem;

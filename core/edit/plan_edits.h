@@ -2,6 +2,7 @@
 #pragma once
 
 #include <span>
+#include <string>
 #include <vector>
 
 #include "core/base/result.h"
@@ -12,6 +13,9 @@ namespace sillwright {
 // What a newly drawn wall is like: the wall given, without its pieces and title; else the first wall of the job; in a
 // job without walls a stem wall on a footing with studs at 16".
 WallLine wallToDraw(const Job& job, Id like = {});
+
+// The mark after the last wall's: A … Z, AA ….
+std::string nextWallMark(const Job& job);
 
 struct AddedWalls {
   Job job;

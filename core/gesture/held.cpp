@@ -144,40 +144,6 @@ Shown resized(const Grip& grip, double station, SnapReason reason, Id to) {
   return shown;
 }
 
-// A corner line: an x or y that another corner already has.
-double snapLine(const std::vector<Corner>& corners, Id own, double value, bool x, double reach, bool& snapped) {
-  double best = roundTo(value, tolerance::tapeMark);
-  double least = reach;
-  for (const Corner& corner : corners) {
-    const double other = x ? corner.at.x : corner.at.y;
-    if (corner.id != own && std::abs(other - value) < least) {
-      least = std::abs(other - value);
-      best = other;
-      snapped = true;
-    }
-  }
-  return best;
-}
-
-// First piece that would stand past the end of a wall that became shorter; empty where all fit.
-std::string misfit(const Job& job, Id corner) {
-  for (const Id id : job.walls.atCorner(corner)) {
-    const WallLine* wall = job.walls.find(id);
-    const double length = wallLength(job, *wall);
-    for (const Id piece : piecesOf(*wall)) {
-      const auto found = findPiece(*wall, piece);
-      const auto s = std::holds_alternative<Bar>(*found) ? std::nullopt : stationsOf(job, *wall, piece);
-      if (s && s->middle() > length + tolerance::same)
-        return calledIn(job, {id, piece}) + " would stand past the end of wall " + wall->mark;
-      const bool stretch = std::holds_alternative<Sill>(*found) || std::holds_alternative<Opening>(*found) ||
-                           std::holds_alternative<Panel>(*found) || std::holds_alternative<PourStep>(*found);
-      if (s && stretch && s->to > length + tolerance::same)
-        return calledIn(job, {id, piece}) + " would reach past the end of wall " + wall->mark;
-    }
-  }
-  return {};
-}
-
 } // namespace
 
 std::vector<BoundedSlot> slotsFor(const Grip& grip) {
@@ -222,21 +188,6 @@ Shown resizeTo(const Grip& grip, const PointerAt& pointer) {
 }
 
 Shown resizeToStation(const Grip& grip, double station) { return resized(grip, station, SnapReason::None, {}); }
-
-Shown cornerTo(const Grip& grip, const PointerAt& pointer) {
-  const Id corner = grip.grabbed.piece;
-  Point2 to{roundTo(pointer.plan.x, freeStep), roundTo(pointer.plan.y, freeStep)};
-  bool onLine = false;
-  if (!pointer.keys.alt) {
-    to.x = snapLine(*grip.base.corners, corner, pointer.plan.x, true, pointer.reach, onLine);
-    to.y = snapLine(*grip.base.corners, corner, pointer.plan.y, false, pointer.reach, onLine);
-  }
-  Shown shown{moveCorner(grip.base, corner, to), handOf(grip, 0), "Move a corner"};
-  shown.hand.moved = 0;
-  shown.hand.snap = onLine ? SnapReason::CornerLine : SnapReason::None;
-  shown.hand.problem = misfit(shown.job, corner);
-  return shown;
-}
 
 Interval roomAlong(const Job& job, const Selection& pieces) {
   Interval room{-1e9, 1e9};

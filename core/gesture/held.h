@@ -6,6 +6,7 @@
 #include <string>
 
 #include "core/drawing/in_hand.h"
+#include "core/edit/plan_check.h"
 #include "core/gesture/input.h"
 #include "core/model/layout.h"
 
@@ -22,6 +23,11 @@ struct Grip {
   Side end = Side::Left; // for Resize
   bool newPiece = false; // it came from the shelf
   std::vector<BoundedSlot> offered{}; // of the piece, where one alone moves along its wall
+  // On the plan: the walls that change, those that stand still, and whether they clashed before: then it is no reason
+  // to refuse.
+  std::vector<Id> changing{};
+  std::vector<StandingWall> standing{};
+  bool clashed = false;
 };
 
 // What a place of the pointer makes: the job to show, and what is in hand there.
@@ -33,7 +39,14 @@ struct Shown {
 
 Shown moveTo(const Grip& grip, const PointerAt& pointer);
 Shown resizeTo(const Grip& grip, const PointerAt& pointer);
+// On the plan. hand.problem says why it cannot stay there.
 Shown cornerTo(const Grip& grip, const PointerAt& pointer);
+Shown wallTo(const Grip& grip, const PointerAt& pointer); // parallel to itself
+// The same with a length said outright (typed): of the wall a corner is drawn along, or how far the wall is moved, the
+// way the hand moves it. now: what is in hand.
+Shown planToLength(const Grip& grip, const InHand& now, double length);
+// What the plan gestures of a grip have to know of the job; once, as they begin.
+void lookRound(Grip& grip);
 // Where one piece alone may stand along its wall, for the grip; nothing for what has no slots.
 std::vector<BoundedSlot> slotsFor(const Grip& grip);
 // The same with the station said outright (typed).

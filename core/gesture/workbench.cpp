@@ -167,8 +167,8 @@ void Workbench::pressPiece(const PointerAt& pointer) {
   grip.grabbed = hit.piece;
   grip.base = session_.base();
   held_->onlyClick = already && !pointer.keys.control;
-  if (corner) {
-    grip.kind = InHand::Kind::Corner;
+  if (corner) { // without one it is the handle in the middle of the wall
+    grip.kind = hit.piece.piece ? InHand::Kind::Corner : InHand::Kind::Wall;
     return;
   }
   grip.layout = wall()->layout;
@@ -188,9 +188,10 @@ void Workbench::pressPiece(const PointerAt& pointer) {
 
 void Workbench::show(Shown shown) {
   shown.hand.typed = typed_;
+  const bool onPlan = held_->grip.kind == InHand::Kind::Corner || held_->grip.kind == InHand::Kind::Wall;
+  held_->refused = onPlan && !shown.hand.problem.empty();
   if (shown.hand.problem.empty())
     shown.hand.problem = typedProblem_;
-  held_->refused = held_->grip.kind == InHand::Kind::Corner && !shown.hand.problem.empty();
   held_->name = shown.name;
   inHand_ = std::move(shown.hand);
   session_.preview(std::move(shown.job));
@@ -213,6 +214,8 @@ void Workbench::drag(const PointerAt& pointer) {
     held_->moving = true;
     if (pointer.canvas == CanvasKind::Elevation)
       held_->grip.offered = slotsFor(grip);
+    if (grip.kind == InHand::Kind::Corner || grip.kind == InHand::Kind::Wall)
+      lookRound(held_->grip);
     held_->token = session_.beginPreview();
   }
   switch (grip.kind) {
@@ -220,6 +223,8 @@ void Workbench::drag(const PointerAt& pointer) {
     return show(resizeTo(grip, pointer));
   case InHand::Kind::Corner:
     return show(cornerTo(grip, pointer));
+  case InHand::Kind::Wall:
+    return show(wallTo(grip, pointer));
   default:
     return show(moveTo(grip, pointer));
   }

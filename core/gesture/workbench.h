@@ -79,6 +79,11 @@ public:
   bool takePenBack();                       // by one corner; false where there is none
   void penArrow(Point2 arrow, double step); // leads without a pointer
 
+  // ---- walls of the plan, each one undo step; the problem where it cannot be, and then nothing changes
+  std::optional<Problem> splitWall(Id wall, double station);
+  std::optional<Problem> takeCornerAway(Id corner); // its two walls become one
+  std::optional<Problem> moveWall(Id wall, double out);
+
   // ---- actions on the selection, each one undo step
   void nudge(double along, double up);
   void removeSelected();
@@ -125,6 +130,7 @@ private:
   void pressPiece(const PointerAt& pointer);
   void dragBand(const PointerAt& pointer);
   void setTyped(double station);
+  void setTypedOnPlan(double length);
   bool enterTyped();
   void pressPen(const PointerAt& pointer);
   void releasePen(const PointerAt& pointer);

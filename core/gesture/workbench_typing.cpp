@@ -6,10 +6,16 @@
 
 namespace sillwright {
 
+namespace {
+
+constexpr double longestOnPlan = 12000; // in
+
+} // namespace
+
 bool Workbench::typeKey(char32_t key) {
   const bool band = held_ && held_->grip.kind == InHand::Kind::RubberBand;
   const bool onePiece = session_.selection().size() == 1 && session_.selection().front().piece;
-  const bool target = held_ ? held_->moving && !band && held_->grip.kind != InHand::Kind::Corner : onePiece;
+  const bool target = held_ ? held_->moving && !band : onePiece;
   if (!target)
     return false;
   if (key == U'\r' || key == U'\n')
@@ -44,9 +50,12 @@ bool Workbench::enterTyped() {
   const auto length = parseLength(typed_, job().units);
   const auto shown = wall();
   const double most = shown ? shown->layout.length : 0;
+  const bool onPlan = held_ && (held_->grip.kind == InHand::Kind::Corner || held_->grip.kind == InHand::Kind::Wall);
   if (!length)
     typedProblem_ = length.problem().text();
-  else if (*length < 0 || *length > most)
+  else if (onPlan && !(*length > 0 && *length <= longestOnPlan))
+    typedProblem_ = "a length on the plan is longer than nothing and not longer than 1,000 feet";
+  else if (!onPlan && (*length < 0 || *length > most))
     typedProblem_ = printLength(*length, job().units) + " is outside the wall (0 … " + printLength(most, job().units) + ")";
   if (!typedProblem_.empty()) {
     if (inHand_)
@@ -54,8 +63,28 @@ bool Workbench::enterTyped() {
     tellGesture();
     return true;
   }
-  setTyped(*length);
+  if (onPlan)
+    setTypedOnPlan(*length);
+  else
+    setTyped(*length);
   return true;
+}
+
+// What cannot stay there stays in hand, with the reason.
+void Workbench::setTypedOnPlan(double length) {
+  if (!holding() || !inHand_)
+    return;
+  Shown shown = planToLength(held_->grip, *inHand_, length);
+  if (!shown.hand.problem.empty()) {
+    inHand_->problem = typedProblem_ = shown.hand.problem;
+    return tellGesture();
+  }
+  typed_.clear();
+  show(std::move(shown));
+  const std::string name = held_->name;
+  letGo();
+  session_.commitPreview(name);
+  tellGesture();
 }
 
 void Workbench::setTyped(double station) {

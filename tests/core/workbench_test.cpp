@@ -313,6 +313,18 @@ std::vector<Gesture> gestures() {
              pointer.plan.x += 20;
              bench.drag(pointer);
            }},
+          {"whole wall",
+           [](Workbench& bench) {
+             PointerAt pointer;
+             pointer.canvas = CanvasKind::Plan;
+             HitArea hit;
+             hit.piece = {bench.job().walls[0].id, {}};
+             hit.part = HitArea::Part::Corner;
+             pointer.hit = hit;
+             bench.press(pointer);
+             pointer.plan.y -= 30;
+             bench.drag(pointer);
+           }},
           {"pen",
            [](Workbench& bench) {
              bench.takePen();
@@ -339,6 +351,8 @@ std::vector<Between> betweens() {
           {"redo", [](auto& bench) { bench->session().redo(); }},
           {"escape", [](auto& bench) { bench->cancel(); }},
           {"delete", [](auto& bench) { bench->removeSelected(); }, false},
+          {"split", [](auto& bench) { bench->splitWall(bench->job().walls[1].id, 20); }, false},
+          {"take up the pen", [](auto& bench) { bench->takePen(); }},
           {"another job", [](auto& bench) { bench->session().open(newJob()); }, false},
           {"another gesture", [](auto& bench) { bench->press(pointerAt(100, 70)); }},
           {"close", [](auto& bench) { bench = nullptr; }, false}};

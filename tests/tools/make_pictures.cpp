@@ -270,6 +270,25 @@ void refitAllWalls(const char* name) {
   save(open.window.grab(), name);
 }
 
+// A house on the way: five corners set, the next one in line with the first.
+void drawPlan(const char* name) {
+  OpenWindow open(newJob(), {1280, 800}, ThemeChoice::Light);
+  open.window.drawWalls();
+  settle();
+  PointerAt pointer;
+  pointer.canvas = CanvasKind::Plan;
+  pointer.reach = 4;
+  for (const Point2 corner : {Point2{0, 0}, {294, 0}, {294, 216}, {174, 216}, {174, 324}}) {
+    pointer.plan = corner;
+    open.bench.hover(pointer);
+    open.bench.press(pointer);
+  }
+  pointer.plan = {2, 325};
+  open.bench.hover(pointer);
+  settle();
+  save(open.window.grab(), name);
+}
+
 // The first page of a kind on Tabloid.
 QPixmap pageOf(const Job& job, PageKind kind, double dotsPerInch) {
   SheetOptions options;
@@ -381,6 +400,7 @@ int main(int argc, char** argv) {
   findings("findings");
   hardware("hardware");
   schedule("schedule");
+  drawPlan("draw-plan");
   drag("drag");
   fold("fold");
   closeLook("close-look");

@@ -1,10 +1,16 @@
 // The plan as a hand uses it: real mouse and key events on the real window.
+#include "ui/window/form_dialog.h"
 #include "ui/window/main_window.h"
 
 #include <QAbstractButton>
 #include <QApplication>
-#include <QStandardPaths>
+#include <QContextMenuEvent>
+#include <QLineEdit>
+#include <QMenu>
 #include <QTest>
+#include <QTimer>
+
+#include <cmath>
 
 #include <gtest/gtest.h>
 
@@ -40,6 +46,11 @@ protected:
   void type(const char* keys) { QTest::keyClicks(&plan(), QString::fromUtf8(keys)); }
   void enter() { QTest::keyClick(&plan(), Qt::Key_Return); }
   double length(std::size_t wall) { return wallLength(bench.job(), bench.job().walls[wall]); }
+  void takePen() {
+    QTest::keyClick(&window, Qt::Key_F3);
+    for (int i = 0; i < 5; ++i)
+      QApplication::processEvents(); // the plan becomes large
+  }
   bool says(const char* words) { return window.status().words().contains(QLatin1String(words)); }
 
   Workbench bench;
@@ -58,7 +69,7 @@ protected:
 };
 
 TEST_F(PlanTest, AnEmptyPlanSaysWhatToDoAndTheKeyTakesThePen) {
-  QTest::keyClick(&window, Qt::Key_F3);
+  takePen();
   ASSERT_TRUE(bench.pen());
   EXPECT_TRUE(plan().hasFocus());
   EXPECT_TRUE(says("click the first corner"));
@@ -84,7 +95,7 @@ TEST_F(PlanTest, TheButtonInTheHeadTakesThePenAndPutsItDown) {
 }
 
 TEST_F(PlanTest, ClicksAndTypedLengthsDrawAHouseAsOneStep) {
-  QTest::keyClick(&window, Qt::Key_F3);
+  takePen();
   click(0, 0);
   move(200, 4);
   type("24-6");
@@ -111,7 +122,7 @@ TEST_F(PlanTest, ClicksAndTypedLengthsDrawAHouseAsOneStep) {
 }
 
 TEST_F(PlanTest, AWallIsDrawnWithTheButtonDownToo) {
-  QTest::keyClick(&window, Qt::Key_F3);
+  takePen();
   drag(pixel(0, 0), pixel(200, 0));
   ASSERT_TRUE(bench.pen());
   EXPECT_EQ(bench.pen()->corners.size(), 2u);
@@ -120,7 +131,7 @@ TEST_F(PlanTest, AWallIsDrawnWithTheButtonDownToo) {
 }
 
 TEST_F(PlanTest, AltLeavesTheSquareAtOnceThoughTheHandIsStill) {
-  QTest::keyClick(&window, Qt::Key_F3);
+  takePen();
   click(0, 0);
   move(150, 90);
   EXPECT_EQ(bench.pen()->at->y, bench.pen()->corners[0].y);
@@ -131,7 +142,7 @@ TEST_F(PlanTest, AltLeavesTheSquareAtOnceThoughTheHandIsStill) {
 }
 
 TEST_F(PlanTest, BackspaceAndUndoTakeACornerBack) {
-  QTest::keyClick(&window, Qt::Key_F3);
+  takePen();
   click(0, 0);
   click(200, 0);
   click(200, 100);
@@ -143,7 +154,7 @@ TEST_F(PlanTest, BackspaceAndUndoTakeACornerBack) {
 }
 
 TEST_F(PlanTest, ADoubleClickOnTheLastCornerLeavesTheWallsOpen) {
-  QTest::keyClick(&window, Qt::Key_F3);
+  takePen();
   click(0, 0);
   click(200, 0);
   move(200, 120);
@@ -155,7 +166,7 @@ TEST_F(PlanTest, ADoubleClickOnTheLastCornerLeavesTheWallsOpen) {
 }
 
 TEST_F(PlanTest, TheKeyboardAloneDrawsAnOutline) {
-  QTest::keyClick(&window, Qt::Key_F3);
+  takePen();
   enter();
   for (const auto& [key, typed] : std::vector<std::pair<Qt::Key, const char*>>{
            {Qt::Key_Right, "20'"}, {Qt::Key_Up, "12'"}, {Qt::Key_Left, "20'"}}) {
@@ -169,7 +180,7 @@ TEST_F(PlanTest, TheKeyboardAloneDrawsAnOutline) {
 }
 
 TEST_F(PlanTest, AnOutlineThatWouldCrossItselfIsRefusedWithASentence) {
-  QTest::keyClick(&window, Qt::Key_F3);
+  takePen();
   click(0, 0);
   click(200, 0);
   click(200, 100);
@@ -205,6 +216,112 @@ TEST_F(HouseTest, ADraggedCornerSnapsIntoLineAndEscapePutsItBack) {
   EXPECT_GT(at(2).x, 310);
   window.actions()["undo"]->trigger();
   EXPECT_EQ(at(2).x, 288);
+}
+
+TEST_F(PlanTest, ThePlanIsLargeWhileWallsAreDrawn) {
+  const int before = plan().width();
+  takePen();
+  EXPECT_GT(plan().width(), 2 * before);
+  EXPECT_FALSE(window.elevation().isVisible());
+  QTest::keyClick(&plan(), Qt::Key_Escape);
+  QApplication::processEvents();
+  EXPECT_EQ(plan().width(), before);
+  EXPECT_TRUE(window.elevation().isVisible());
+}
+
+TEST_F(HouseTest, ALengthTypedWhileACornerIsInHandSetsTheWallItIsDrawnAlong) {
+  const QPoint from = pixel(288, 240);
+  drag(from, from + QPoint(30, 1), false);
+  type("26'");
+  EXPECT_TRUE(says("set to 26', Enter"));
+  enter();
+  EXPECT_FALSE(bench.inHand());
+  EXPECT_EQ(length(2), 312);
+  QTest::mouseRelease(&plan(), Qt::LeftButton, {}, from + QPoint(30, 1));
+  EXPECT_EQ(length(2), 312);
+}
+
+TEST_F(HouseTest, ACornerDraggedAcrossTheOutlineIsRefusedWithASentence) {
+  drag(pixel(288, 240), pixel(100, -60), false);
+  EXPECT_TRUE(says("would cross"));
+  QTest::mouseRelease(&plan(), Qt::LeftButton, {}, pixel(100, -60));
+  EXPECT_EQ(at(2).x, 288);
+  EXPECT_FALSE(bench.session().history().canUndo());
+}
+
+TEST_F(HouseTest, TheDiamondMovesTheWallAndATypedLengthSaysHowFar) {
+  click(100, 4);
+  ASSERT_EQ(bench.session().wall(), bench.job().walls[0].id);
+  drag(pixel(144, 4), pixel(144, 4) + QPoint(0, 24), false);
+  ASSERT_TRUE(bench.inHand());
+  EXPECT_LT(at(0).y, -10);
+  EXPECT_TRUE(says("out"));
+  type("3'");
+  enter();
+  EXPECT_EQ(at(0).y, -36);
+  EXPECT_EQ(at(1).y, -36);
+  EXPECT_EQ(length(1), 276);
+  QTest::mouseRelease(&plan(), Qt::LeftButton, {}, pixel(144, -20));
+  window.actions()["undo"]->trigger();
+  EXPECT_EQ(at(0).y, 0);
+}
+
+TEST_F(HouseTest, TheMenuUnderThePointerSplitsTheWallThereAndTakesTheCornerAway) {
+  const auto choose = [&](QPoint pixel, const char* words) {
+    QContextMenuEvent event(QContextMenuEvent::Mouse, pixel, plan().mapToGlobal(pixel));
+    QApplication::sendEvent(&plan(), &event);
+    auto* menu = qobject_cast<QMenu*>(QApplication::activePopupWidget());
+    ASSERT_TRUE(menu);
+    for (QAction* action : menu->actions())
+      if (action->text().contains(QLatin1String(words))) {
+        action->trigger();
+        menu->close();
+        return;
+      }
+    ADD_FAILURE() << words;
+  };
+  choose(pixel(120, 4), "Split wall A here");
+  ASSERT_EQ(bench.job().walls.size(), 5u);
+  EXPECT_NEAR(length(0), 120, 2);
+  EXPECT_EQ(length(0), std::round(length(0))) << "the menu rounds to an inch";
+  EXPECT_EQ(length(0) + length(4), 288);
+  const Point2 corner = at(4);
+  EXPECT_EQ(bench.job().walls[4].mark, "E");
+  drag(pixel(corner.x, 0), pixel(corner.x, 0) + QPoint(0, 20)); // the new corner is like any other
+  EXPECT_LT(at(4).y, -5);
+  window.actions()["undo"]->trigger();
+  choose(pixel(corner.x, 0), "Take the corner of A/E away");
+  EXPECT_EQ(bench.job().walls.size(), 4u);
+  EXPECT_EQ(length(0), 288);
+}
+
+TEST_F(HouseTest, FormsSplitMoveAndJoinByTheKeyboardAlone) {
+  QStringList seen;
+  const auto fill = [&](const char* action, std::vector<std::pair<std::size_t, const char*>> lines) {
+    QTimer typist;
+    QObject::connect(&typist, &QTimer::timeout, [&] {
+      auto* form = qobject_cast<FormDialog*>(QApplication::activeModalWidget());
+      if (!form)
+        return;
+      for (const auto& [line, typed] : lines) {
+        form->line(line).setText(QString::fromUtf8(typed));
+        seen << form->reading();
+      }
+      form->accept();
+    });
+    typist.start(20);
+    window.actions()[action]->trigger();
+  };
+  fill("split-wall", {{0, "30'"}, {0, "x"}, {0, "10'"}});
+  ASSERT_EQ(seen.size(), 3);
+  EXPECT_TRUE(seen[0].contains(QStringLiteral("not within the wall")));
+  EXPECT_TRUE(seen[1].contains(QStringLiteral("character 1")));
+  EXPECT_EQ(seen[2], QStringLiteral("10'-0\" on the left, 14'-0\" on the right"));
+  ASSERT_EQ(bench.job().walls.size(), 5u);
+  fill("take-corner", {});
+  ASSERT_EQ(bench.job().walls.size(), 4u);
+  fill("move-wall", {{1, "2'"}});
+  EXPECT_EQ(at(0).y, -24);
 }
 
 } // namespace

@@ -24,6 +24,16 @@ constexpr double marks = 40; // pt: marks and signs stand this far off their wal
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
 
+// Where what is in hand is on the plan.
+Point2 handAt(const Job& job, const InHand& hand) {
+  if (const Corner* corner = findCorner(job, hand.piece.piece))
+    return corner->at;
+  const WallLine* wall = job.walls.find(hand.piece.wall);
+  const Corner* from = wall ? findCorner(job, wall->startCorner) : nullptr;
+  const Corner* to = wall ? findCorner(job, wall->endCorner) : nullptr;
+  return from && to ? Point2{(from->at.x + to->at.x) / 2, (from->at.y + to->at.y) / 2} : Point2{};
+}
+
 // Room for a house on an empty plan, with the zero of the plan at the lower left.
 PlanView emptyView(const Bounds& window) {
   constexpr double wide = 60 * 12, deep = 44 * 12, before = 8 * 12; // in
@@ -226,20 +236,34 @@ Drawing PlanCanvas::inHandWords() const {
   if (bench().pen())
     words.add(drawPen(shownOf(*bench().pen()), style().view));
   const auto& hand = bench().inHand();
-  if (!hand || hand->kind != InHand::Kind::Corner)
+  if (!hand || (hand->kind != InHand::Kind::Corner && hand->kind != InHand::Kind::Wall))
     return words;
+  for (const Segment2& line : hand->inLineWith) {
+    const Point2 ends[] = {style().view.page(line.a), style().view.page(line.b)};
+    words.dashed(ends, 5, 4, Ink::Hand, 0.9);
+  }
   const Job& job = bench().job();
-  const TextStyle style{11, Weight::Bold, Anchor::Middle, 0, Ink::Paper, 4};
-  for (const Id id : job.walls.atCorner(hand->piece.piece)) {
+  const TextStyle bold{11.5, Weight::Bold, Anchor::Middle, 0, Ink::Paper, 4};
+  const TextStyle plain{11, Weight::Regular, Anchor::Middle, 0, Ink::Paper, 4};
+  for (const Id id : hand->changing) {
     const WallLine* wall = job.walls.find(id);
-    const Corner* from = findCorner(job, wall->startCorner);
-    const Corner* to = findCorner(job, wall->endCorner);
+    const Corner* from = wall ? findCorner(job, wall->startCorner) : nullptr;
+    const Corner* to = wall ? findCorner(job, wall->endCorner) : nullptr;
     if (from && to)
       words.text({(from->at.x + to->at.x) / 2 * scale_, -(from->at.y + to->at.y) / 2 * scale_},
-                 printLength(wallLength(job, *wall), job.units), Ink::Hand, style);
+                 printLength(wallLength(job, *wall), job.units), Ink::Hand, id == hand->lengthOf ? bold : plain);
   }
-  if (const Corner* corner = findCorner(job, hand->piece.piece); corner && !hand->typed.empty())
-    words.text({corner->at.x * scale_, -corner->at.y * scale_ - 14}, hand->typed, Ink::Hand, style);
+  Point2 at = handAt(job, *hand);
+  at = {at.x * scale_, -at.y * scale_ - 14};
+  const auto say = [&](const std::string& line, Ink ink) {
+    if (!line.empty())
+      words.text(at, line, ink, bold);
+    at.y -= line.empty() ? 0 : 15;
+  };
+  if (hand->kind == InHand::Kind::Wall)
+    say(printLength(std::abs(hand->moved), job.units) + (hand->moved < 0 ? " in" : " out"), Ink::Hand);
+  say(hand->typed.empty() ? std::string() : hand->typed + "  Enter", Ink::Hand);
+  say(hand->problem, Ink::Fix);
   return words;
 }
 

@@ -27,7 +27,8 @@ QSplitter* makeSplit(Qt::Orientation orientation, QWidget* parent = nullptr) {
 } // namespace
 
 Arrangement::Arrangement(const Places& places, QWidget* parent)
-    : QWidget(parent), all_(places.all()), ruleBook_(places.ruleBook), refit_(places.refit), types_(places.types) {
+    : QWidget(parent), elevation_(places.elevation), plan_(places.plan), all_(places.all()), ruleBook_(places.ruleBook),
+      refit_(places.refit), types_(places.types) {
   side_ = share(Qt::Vertical, {places.section, places.card}, {558, 337});
   row_ = share(Qt::Horizontal, {places.plan, places.punchList, places.schedule}, {232, 340, 488});
   middle_ = makeSplit(Qt::Vertical);
@@ -88,6 +89,29 @@ void Arrangement::arrange(QSize window) {
   const int row = rowTabs ? tabRowHeight : rowHeight;
   const int high = std::max(window.height() - 76 - 28 - row - 1, 100);
   middle_->setSizes({high, rowTabs ? 0 : row, rowTabs ? row : 0});
+  placeMiddle();
+}
+
+void Arrangement::placeMiddle() {
+  elevation_->setVisible(!planLarge_);
+  if (!rowTabbed_)
+    for (PanelFrame* panel : row_.panels)
+      panel->setVisible(!planLarge_ || panel == plan_);
+}
+
+void Arrangement::showPlanLarge(bool large) {
+  if (planLarge_ == large)
+    return;
+  planLarge_ = large;
+  if (large) {
+    rowBefore_ = row_.split->sizes();
+    middleBefore_ = middle_->sizes();
+  }
+  placeMiddle();
+  if (!large) {
+    row_.split->setSizes(rowBefore_);
+    middle_->setSizes(middleBefore_);
+  }
 }
 
 PanelFrame* Arrangement::aside() const {
@@ -130,11 +154,17 @@ void Arrangement::showTypes(bool shown) {
   placeColumns();
 }
 
+bool Arrangement::isOf(const Shared& shared, const PanelFrame* panel) {
+  return std::find(shared.panels.begin(), shared.panels.end(), panel) != shared.panels.end();
+}
+
 std::vector<PanelFrame*> Arrangement::reachable() const {
   std::vector<PanelFrame*> panels = all_;
   std::erase_if(panels, [this](PanelFrame* panel) {
     if (typesShown_ || panel == types_)
       return !typesShown_ || (panel != types_ && panel != all_.front());
+    if (planLarge_ && (panel == elevation_ || (!rowTabbed_ && panel != plan_ && isOf(row_, panel))))
+      return true;
     if (panel == ruleBook_ || panel == refit_)
       return panel != aside();
     return aside() && std::find(side_.panels.begin(), side_.panels.end(), panel) != side_.panels.end();
@@ -149,6 +179,8 @@ void Arrangement::raisePanel(PanelFrame& panel) {
     refitShown_ = false;
     showRuleBook(false);
   }
+  if (&panel == elevation_ || (&panel != plan_ && isOf(row_, &panel)))
+    showPlanLarge(false);
   for (const Shared* shared : {&side_, &row_})
     if (shared->tabs->indexOf(&panel) >= 0)
       shared->tabs->setCurrentWidget(&panel);

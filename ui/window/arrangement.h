@@ -48,6 +48,8 @@ public:
   void raisePanel(PanelFrame& panel);
   void showRuleBook(bool shown);
   bool ruleBookShown() const { return ruleBookShown_ && !typesShown_; }
+  // The plan alone in the place of elevation and row, as while walls are drawn on it; then as it was before.
+  void showPlanLarge(bool large);
   void showRefit(bool shown);
   bool refitShown() const { return refitShown_ && !ruleBookShown_ && !typesShown_; }
   bool refitOpen() const { return refitShown_; } // shown, or behind the rule book or the types
@@ -64,13 +66,19 @@ private:
     std::vector<PanelFrame*> panels;
     std::vector<int> sizes;
   };
+  static bool isOf(const Shared& shared, const PanelFrame* panel);
   Shared share(Qt::Orientation orientation, std::vector<PanelFrame*> panels, std::vector<int> sizes);
   void showAsTabs(Shared& shared, bool tabs);
   void placeColumns();
+  void placeMiddle();
   PanelFrame* aside() const; // what stands in the place of section and card; null where they do
 
   Shared side_;
   Shared row_;
+  PanelFrame* elevation_;
+  PanelFrame* plan_;
+  bool planLarge_ = false;
+  QList<int> rowBefore_, middleBefore_; // sizes, while the plan is large
   QSplitter* columns_;
   QSplitter* middle_;
   std::vector<PanelFrame*> all_;

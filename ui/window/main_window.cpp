@@ -266,6 +266,7 @@ void MainWindow::follow(const WorkNotice& notice) {
     followRefit();
     return showWords();
   }
+  arrangement_->showPlanLarge(bench_.pen().has_value());
   plan_->follow(notice);
   section_->follow(notice);
   punchList_->follow(notice);

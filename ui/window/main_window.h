@@ -72,15 +72,18 @@ public:
   void focusPanel(int step);
   void showWallBeside(int step);
   void drawWalls();    // takes the pen for the plan up, or puts it down
-<<<<<<< HEAD
   void copyPieces();  // of the wall in view, for pastePieces and as text
   void pastePieces(); // at the column selected, under the pointer, or in the middle of the view
   void mirrorPieces();
   void repeatPieces(); // asks for a spacing
   void matchPair();
-=======
+<<<<<<< HEAD
   void openStarter(std::string_view key); // asks for its lengths
->>>>>>> 9634b49 (Starters: lengths in, a laid-out piece of foundation out; two tasks played and counted)
+=======
+  void splitWall();    // the one in view; asks where
+  void moveWall();     // … parallel to itself; asks how far
+  void takeCornerAway(); // … asks which of its two
+>>>>>>> b8e7795 (Split, join and move walls on the plan; type the length of a wall while its corner is in hand)
   void addRectangle(); // four walls; asks for their lengths
   void tapeDiagonal(); // between two corners, as measured on the forms
   void editTitleBlock();
@@ -130,6 +133,7 @@ private:
   void makeMenus();
   void makeToolbar();
   void makePlanHead();
+  void showPlanMenu(QPoint at);
   void connectParts();
   void follow(const WorkNotice& notice);
   void showWords();     // heads, title, status, actions

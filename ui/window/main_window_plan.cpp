@@ -1,9 +1,15 @@
 // What the window does for the plan.
 #include "ui/window/main_window.h"
 
+#include <QMenu>
+#include <QMenuBar>
+
+#include <cmath>
+
 #include "core/base/length.h"
 #include "core/edit/plan_check.h"
 #include "core/edit/plan_edits.h"
+#include "core/edit/wall_edits.h"
 #include "ui/window/form_dialog.h"
 
 namespace sillwright {
@@ -12,6 +18,20 @@ namespace {
 
 QString text(const std::string& words) {
   return QString::fromStdString(words);
+}
+
+struct TypedLength {
+  std::optional<double> value;
+  FormReading reading; // why there is none
+};
+
+TypedLength lengthOf(const QString& typed, LengthStyle units, const QString& whatFor) {
+  if (typed.trimmed().isEmpty())
+    return {{}, {whatFor, false}};
+  const Result<double> length = parseLength(typed.toStdString(), units);
+  if (!length)
+    return {{}, {text(length.problem().text()), false}};
+  return {*length, {}};
 }
 
 } // namespace
@@ -25,6 +45,128 @@ void MainWindow::makePlanHead() {
   connect(button, &QPushButton::clicked, draw, &QAction::trigger);
   connect(draw, &QAction::changed, button, [draw, button] { button->setChecked(draw->isChecked()); });
   places_.plan->addToHead(button);
+  plan_->setContextMenuPolicy(Qt::CustomContextMenu);
+  connect(plan_, &QWidget::customContextMenuRequested, this, &MainWindow::showPlanMenu);
+}
+
+// Of what lies under the pointer: first what can be done just there.
+void MainWindow::showPlanMenu(QPoint at) {
+  const std::optional<HitArea> hit = bench_.pen() ? std::nullopt : plan_->hitAt(at);
+  auto* menu = new QMenu(this);
+  menu->setAttribute(Qt::WA_DeleteOnClose);
+  menu->setFont(menuBar()->font());
+  if (hit) {
+    bench_.session().show(hit->piece.wall);
+    bench_.session().select({{hit->piece.wall, {}}});
+  }
+  if (hit && hit->part == HitArea::Part::Corner && hit->piece.piece) {
+    QStringList marks;
+    for (const Id wall : bench_.job().walls.atCorner(hit->piece.piece))
+      marks << text(markOf(bench_.job(), {wall, {}}));
+    const QAction* take = menu->addAction(tr("Take the corner of %1 away").arg(marks.join(QLatin1Char('/'))));
+    connect(take, &QAction::triggered, this, [this, corner = hit->piece.piece] {
+      if (const auto problem = bench_.takeCornerAway(corner))
+        status_->tell(tr("the corner stays: %1").arg(text(problem->message)));
+    });
+  } else if (hit) {
+    const double station = std::round(plan_->pointerAt(at, {}).at.s);
+    const QAction* split = menu->addAction(
+        tr("Split wall %1 here, at %2")
+            .arg(text(markOf(bench_.job(), {hit->piece.wall, {}})), text(printLength(station, bench_.job().units))));
+    connect(split, &QAction::triggered, this, [this, wall = hit->piece.wall, station] {
+      if (const auto problem = bench_.splitWall(wall, station))
+        status_->tell(tr("the wall was not split: %1").arg(text(problem->message)));
+    });
+    for (const char* id : {"split-wall", "move-wall", "take-corner", "remove"})
+      menu->addAction((*actions_)[id]);
+  }
+  menu->addSeparator();
+  for (const char* id : {"draw-walls", "fit-selection", "fit"})
+    menu->addAction((*actions_)[id]);
+  menu->popup(plan_->mapToGlobal(at));
+}
+
+void MainWindow::splitWall() {
+  const auto wall = bench_.wall();
+  if (!wall)
+    return;
+  bench_.cancel();
+  const Job base = bench_.session().base();
+  const Id id = wall->layout.wall->id;
+  const double length = wall->layout.length;
+  double station = 0;
+  const auto read = [&](const std::vector<QString>& typed) -> FormReading {
+    const TypedLength at = lengthOf(typed[0], base.units, tr("Where, from the hook: its left end seen from outside."));
+    if (!at.value)
+      return at.reading;
+    station = *at.value;
+    const auto split = sillwright::splitWall(base, id, station);
+    if (!split)
+      return {text(split.problem().message), false};
+    return {tr("%1 on the left, %2 on the right")
+                .arg(text(printLength(station, base.units)), text(printLength(length - station, base.units))),
+            true};
+  };
+  FormDialog form(tr("Split wall %1, %2").arg(text(wall->layout.wall->mark), text(printLength(length, base.units))),
+                  {{tr("At, from the left end"), {}, text(printLength(std::round(length / 2), base.units))}},
+                  tr("Split"), read, this);
+  if (form.exec() == QDialog::Accepted)
+    bench_.splitWall(id, station);
+}
+
+void MainWindow::moveWall() {
+  const auto wall = bench_.wall();
+  if (!wall)
+    return;
+  bench_.cancel();
+  const Job base = bench_.session().base();
+  const Id id = wall->layout.wall->id;
+  double out = 0;
+  const auto read = [&](const std::vector<QString>& typed) -> FormReading {
+    const TypedLength by = lengthOf(typed[1], base.units, tr("How far. The walls beside it become longer or shorter."));
+    if (!by.value)
+      return by.reading;
+    out = typed[0] == tr("out") ? *by.value : -*by.value;
+    const auto moved = sillwright::moveWall(base, id, out);
+    if (!moved)
+      return {text(moved.problem().message), false};
+    QStringList lengths;
+    for (const Id each :
+         wallsAround(*moved, std::vector<Id>{wall->layout.wall->startCorner, wall->layout.wall->endCorner}))
+      if (const WallLine& line = *moved->walls.find(each); wallLength(*moved, line) != wallLength(base, line))
+        lengths << tr("wall %1 %2").arg(text(line.mark), text(printLength(wallLength(*moved, line), base.units)));
+    return {lengths.join(QStringLiteral(", ")), out != 0};
+  };
+  FormDialog form(tr("Move wall %1").arg(text(wall->layout.wall->mark)),
+                  {{tr("Which way"), tr("out"), {}, {tr("out"), tr("in")}}, {tr("How far"), {}, tr("2' or 6 1/2")}},
+                  tr("Move"), read, this);
+  if (form.exec() != QDialog::Accepted)
+    return;
+  if (const auto problem = bench_.moveWall(id, out))
+    status_->tell(tr("the wall stays: %1").arg(text(problem->message)));
+}
+
+void MainWindow::takeCornerAway() {
+  const auto wall = bench_.wall();
+  if (!wall)
+    return;
+  bench_.cancel();
+  const Job base = bench_.session().base();
+  const Id corners[] = {wall->layout.wall->startCorner, wall->layout.wall->endCorner};
+  const QString names[] = {tr("left end"), tr("right end")};
+  Id corner;
+  const auto read = [&](const std::vector<QString>& typed) -> FormReading {
+    corner = typed[0] == names[0] ? corners[0] : corners[1];
+    const auto joined = joinAtCorner(base, corner);
+    return joined ? FormReading{tr("The two walls there become one."), true}
+                  : FormReading{text(joined.problem().message), false};
+  };
+  FormDialog form(tr("Take a corner of wall %1 away").arg(text(wall->layout.wall->mark)),
+                  {{tr("Which, seen from outside"), names[1], {}, {names[0], names[1]}}}, tr("Take away"), read, this);
+  if (form.exec() != QDialog::Accepted)
+    return;
+  if (const auto problem = bench_.takeCornerAway(corner))
+    status_->tell(tr("the corner stays: %1").arg(text(problem->message)));
 }
 
 void MainWindow::drawWalls() {

@@ -51,13 +51,14 @@ std::vector<StatusLine::Part> StatusLine::inHandParts(const InHand& hand) const 
   std::vector<Part> parts;
   if (hand.kind == InHand::Kind::RubberBand)
     return {{tr("selecting what lies in the box"), Ink::Hand, Weight::Bold}, {tr("Esc: let go")}};
+  if (hand.kind == InHand::Kind::Corner || hand.kind == InHand::Kind::Wall)
+    return planParts(hand);
   const QString mark = text(markOf(job, hand.piece));
   const auto piece = findPiece(job, hand.piece);
   parts.push_back({piece ? tr("in hand: %1, %2").arg(mark, text(std::string(tradeName(kindOf(*piece)))))
-                         : tr("in hand: %1").arg(mark.isEmpty() ? tr("corner") : mark),
+                         : tr("in hand: %1").arg(mark),
                    Ink::Hand, Weight::Bold});
-  if (hand.kind != InHand::Kind::Corner)
-    parts.push_back({tr("%1 along").arg(text(printLength(hand.station, job.units))), Ink::Text});
+  parts.push_back({tr("%1 along").arg(text(printLength(hand.station, job.units))), Ink::Text});
   if (hand.before && std::abs(hand.moved) > 1e-9) {
     const QString by = text(printMeasure(std::abs(hand.moved), job.units));
     parts.push_back({hand.moved < 0 ? tr("moved %1 left").arg(by) : tr("moved %1 right").arg(by)});
@@ -71,6 +72,33 @@ std::vector<StatusLine::Part> StatusLine::inHandParts(const InHand& hand) const 
   else if (!hand.typed.empty())
     parts.push_back({tr("set to %1, Enter").arg(text(hand.typed)), Ink::Hand, Weight::Bold});
   parts.push_back({tr("type a length to set it · Alt: no snapping · Esc: put it back")});
+  return parts;
+}
+
+// A corner or a whole wall of the plan.
+std::vector<StatusLine::Part> StatusLine::planParts(const InHand& hand) const {
+  const Job& job = bench_.job();
+  std::vector<Part> parts;
+  const bool corner = hand.kind == InHand::Kind::Corner;
+  const QString mark = text(markOf(job, {hand.piece.wall, {}}));
+  parts.push_back({corner ? tr("in hand: corner of wall %1").arg(mark) : tr("in hand: wall %1").arg(mark), Ink::Hand,
+                   Weight::Bold});
+  const WallLine* wall = job.walls.find(hand.lengthOf);
+  if (wall)
+    parts.push_back(
+        {tr("wall %1: %2").arg(text(wall->mark), text(printLength(wallLength(job, *wall), job.units))), Ink::Text});
+  if (!corner && std::abs(hand.moved) > 1e-9) {
+    const QString by = text(printLength(std::abs(hand.moved), job.units));
+    parts.push_back({hand.moved < 0 ? tr("moved %1 in").arg(by) : tr("moved %1 out").arg(by), Ink::Text});
+  }
+  if (hand.snap != SnapReason::None)
+    parts.push_back({tr("on: %1").arg(text(std::string(sillwright::words(hand.snap)))), Ink::Hand});
+  if (!hand.problem.empty())
+    parts.push_back({text(hand.problem), Ink::Fix, Weight::Bold});
+  else if (!hand.typed.empty())
+    parts.push_back({tr("set to %1, Enter").arg(text(hand.typed)), Ink::Hand, Weight::Bold});
+  parts.push_back({corner ? tr("type the length of that wall · Alt: no snapping · Esc: put it back")
+                          : tr("type how far · Alt: no snapping · Esc: put it back")});
   return parts;
 }
 
@@ -124,6 +152,10 @@ std::vector<StatusLine::Part> StatusLine::parts() const {
   parts.push_back({tr("selected: %1").arg(marks.join(QStringLiteral(", ")))});
   if (!bench_.typed().empty())
     parts.push_back({tr("set to %1, Enter").arg(text(bench_.typed())), Ink::Hand, Weight::Bold});
+  if (selection.size() == 1 && !selection.front().piece) {
+    parts.push_back({tr("on the plan: drag a corner, or the diamond to move the whole wall")});
+    return parts;
+  }
   parts.push_back({tr("arrows: 1/16\", Shift 1/8\", Ctrl 1\"")});
   parts.push_back({tr("type a length to set it")});
   return parts;

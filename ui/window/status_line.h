@@ -34,6 +34,7 @@ private:
   };
   std::vector<Part> parts() const;
   std::vector<Part> inHandParts(const InHand& hand) const;
+  std::vector<Part> planParts(const InHand& hand) const;
   std::vector<Part> penParts(const WallPen& pen) const;
   QString rightWords() const;
 
