@@ -138,15 +138,15 @@ TEST(JoinAtCorner, takesASplitBack) {
     ASSERT_TRUE(joined) << joined.problem().message;
     EXPECT_EQ(joined->walls.size(), job.walls.size());
     EXPECT_EQ(*joined->corners, *job.corners);
-    const WallLine& back = *joined->walls.find(wall.id);
-    EXPECT_EQ(pieceCount(back), pieceCount(wall)) << wall.mark;
-    EXPECT_EQ(back.studs, wall.studs);
+    const WallLine& whole = *joined->walls.find(wall.id);
+    EXPECT_EQ(pieceCount(whole), pieceCount(wall)) << wall.mark;
+    EXPECT_EQ(whole.studs, wall.studs);
     const auto before = pointsOf(job), after = pointsOf(*joined);
     ASSERT_EQ(before.size(), after.size());
     for (const auto& [id, point] : before)
       EXPECT_NEAR(after.at(id).x, point.x, 1e-9) << id.value;
     for (std::size_t k = 0; k < wall.sills.size(); ++k)
-      EXPECT_EQ(back.sills[k].to, wall.sills[k].to);
+      EXPECT_EQ(whole.sills[k].to, wall.sills[k].to);
   }
 }
 

@@ -228,6 +228,8 @@ void closeLook(const char* name) {
     open.bench.cancel();
   }
   save(stacked(themes), name);
+}
+
 // The form of a starter as it opens on a job without walls.
 void starter(const char* name, const char* key) {
   OpenWindow open(newJob(), {1280, 800}, ThemeChoice::Light);

@@ -26,13 +26,10 @@ std::vector<ActionRow> copyRows();
 std::vector<ActionRow> scheduleRows();
 std::vector<ActionRow> punchFilterRows();
 std::vector<ActionRow> foldRows();
+std::vector<ActionRow> starterRows();
 
 bool hasWall(const MainWindow& window);
 bool hasWalls(const MainWindow& window); // more than one
 bool hasSelection(const MainWindow& window);
-
-// The groups that have a file of their own.
-std::vector<ActionRow> planRows();
-std::vector<ActionRow> starterRows();
 
 } // namespace sillwright

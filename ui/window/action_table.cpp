@@ -216,12 +216,8 @@ std::span<const ActionRow> actionTable() {
   static const std::vector<ActionRow> table = [] {
     std::vector<ActionRow> rows;
     for (std::vector<ActionRow> part :
-<<<<<<< HEAD
-         {jobRows(), editRows(), copyRows(), scheduleRows(), foldRows(), seeRows(), wallRows(), planRows(), checkRows(),
+         {jobRows(), editRows(), copyRows(), scheduleRows(), foldRows(), seeRows(), wallRows(), planRows(), starterRows(), checkRows(),
           punchFilterRows(), sheetRows(), helpRows()})
-=======
-         {jobRows(), editRows(), seeRows(), wallRows(), planRows(), starterRows(), checkRows(), sheetRows(), helpRows()})
->>>>>>> 9634b49 (Starters: lengths in, a laid-out piece of foundation out; two tasks played and counted)
       for (ActionRow& made : part)
         rows.push_back(std::move(made));
     return rows;

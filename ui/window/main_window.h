@@ -71,21 +71,18 @@ public:
   void zoom(double factor);
   void focusPanel(int step);
   void showWallBeside(int step);
-  void drawWalls();    // takes the pen for the plan up, or puts it down
+  void drawWalls();   // takes the pen for the plan up, or puts it down
   void copyPieces();  // of the wall in view, for pastePieces and as text
   void pastePieces(); // at the column selected, under the pointer, or in the middle of the view
   void mirrorPieces();
   void repeatPieces(); // asks for a spacing
   void matchPair();
-<<<<<<< HEAD
   void openStarter(std::string_view key); // asks for its lengths
-=======
-  void splitWall();    // the one in view; asks where
-  void moveWall();     // … parallel to itself; asks how far
-  void takeCornerAway(); // … asks which of its two
->>>>>>> b8e7795 (Split, join and move walls on the plan; type the length of a wall while its corner is in hand)
-  void addRectangle(); // four walls; asks for their lengths
-  void tapeDiagonal(); // between two corners, as measured on the forms
+  void splitWall();                       // the one in view; asks where
+  void moveWall();                        // … parallel to itself; asks how far
+  void takeCornerAway();                  // … asks which of its two
+  void addRectangle();                    // four walls; asks for their lengths
+  void tapeDiagonal();                    // between two corners, as measured on the forms
   void editTitleBlock();
   void editJobOptions();
   bool ruleBookShown() const { return arrangement_->ruleBookShown(); }
@@ -93,8 +90,8 @@ public:
   void leaveRuleBook(); // back to where the keyboard was
   void showRule(RuleId id);
   bool typesShown() const { return arrangement_->typesShown(); }
-  void openTypes(Id type = {}); // hardware and marks, at that one
-  void leaveTypes();            // back to where the keyboard was
+  void openTypes(Id type = {});       // hardware and marks, at that one
+  void leaveTypes();                  // back to where the keyboard was
   void refitWall(RefitDesk::Aim aim); // proposes for the wall in view, with the keyboard in the list of changes
   void refitAllWalls();               // proposes for all walls, with the keyboard in their list
   bool canAcceptRefit() const;
@@ -136,7 +133,7 @@ private:
   void showPlanMenu(QPoint at);
   void connectParts();
   void follow(const WorkNotice& notice);
-  void showWords();     // heads, title, status, actions
+  void showWords(); // heads, title, status, actions
   void listWalls();
   void fillPieceMenu(QMenu& menu);
   void fillRecentMenu(QMenu& menu);
