@@ -96,7 +96,7 @@ TEST(Starters, aBlankWallOfTheJobIsLaidOutAndTheOthersStayAsTheyAre) {
 
 TEST(Starters, newWallsStandBesideThoseThereAreAndAreLikeThem) {
   Job first = start(newJob(), starter("rectangle"), usual(starter("rectangle")))->job;
-  WallLine thicker = first.walls[3];
+  WallLine thicker = first.walls[0];
   thicker.thickness = 10;
   first = replaceWall(first, thicker);
   const auto second = start(first, starter("two-piers"), usual(starter("two-piers")));

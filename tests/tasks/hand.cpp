@@ -36,6 +36,11 @@ void Hand::type(QWidget& into, const QString& value) {
   QTest::keyClicks(&into, value);
 }
 
+void Hand::retype(QWidget& into, const QString& value) {
+  key(into, Qt::Key_A, Qt::ControlModifier);
+  type(into, value);
+}
+
 void Hand::asked(const std::function<void()>& opens, const std::function<void(QWidget& dialog)>& then) {
   QTimer waiting;
   bool there = false;

@@ -19,6 +19,7 @@ public:
   void drag(QWidget& on, QPoint from, QPoint to, Qt::KeyboardModifiers with = {});
   void key(QWidget& on, Qt::Key key, Qt::KeyboardModifiers with = {});
   void type(QWidget& into, const QString& value);
+  void retype(QWidget& into, const QString& value); // a key selects what is there: two actions
 
   // Does something that opens a dialog, and goes on in the dialog: `then` is called with it once it has the keyboard.
   void asked(const std::function<void()>& opens, const std::function<void(QWidget& dialog)>& then);

@@ -1,9 +1,10 @@
 // Tasks of somebody who lays out walls, played with real events in the real window: how many actions each takes.
 // Prints "T1 17" (task, actions) a line; fails where a task does not end as it should.
 #include <QApplication>
+#include <QClipboard>
 #include <QDir>
 #include <QFile>
-#include <QFileInfo>
+#include <QLineEdit>
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <QTest>
@@ -157,13 +158,92 @@ bool barMoved(const QDir& folder) {
   return done("T2", desk, 6);
 }
 
+// The plan drawn as a rectangle; then the schedule of 12 panels, typed elsewhere, pasted.
+bool houseFromSchedule(const QDir&) {
+  Desk desk(newJob());
+  QAbstractButton* starter = desk.window.shelf().itemButton(std::string(starterPrefix) + "rectangle");
+  if (!starter)
+    return complain("T3", "the starter is not on the shelf");
+  desk.hand.asked([&] { desk.hand.click(*starter); },
+                  [&](QWidget& form) {
+                    const auto lines = form.findChildren<QLineEdit*>();
+                    desk.hand.retype(*lines[0], QStringLiteral("40'"));
+                    desk.hand.retype(*lines[1], QStringLiteral("30'"));
+                    desk.hand.key(*lines[1], Qt::Key_Return);
+                  });
+  desk.settle();
+  QString table = QStringLiteral("wall\tpanel\tend\tmark\tfrom\tto\n");
+  int panel = 0;
+  for (const char wall : {'A', 'B', 'C', 'D'}) {
+    const bool side = wall == 'B' || wall == 'D';
+    for (const char* stretch : {"0\t6'", side ? "12'\t18'" : "17'\t23'", side ? "24'\t30'" : "34'\t40'"})
+      table +=
+          QStringLiteral("%1\tP%2\tboth\tHD1\t%3\n").arg(QLatin1Char(wall)).arg(++panel).arg(QLatin1String(stretch));
+  }
+  QApplication::clipboard()->setText(table);
+  Schedule& schedule = desk.window.schedule();
+  desk.hand.click(*schedule.viewport());
+  desk.hand.key(schedule, Qt::Key_V, Qt::ControlModifier);
+  desk.settle();
+  std::size_t panels = 0, straps = 0;
+  for (std::size_t i = 0; i < desk.bench.job().walls.size(); ++i) {
+    panels += desk.bench.job().walls[i].panels.size();
+    straps += desk.bench.job().walls[i].straps.size();
+  }
+  if (panels != 12 || straps != 24)
+    return complain("T3", "there are no 12 panels with a strap at each end");
+  if (desk.bench.checker().counts().fix != 0)
+    return complain("T3", "something is to FIX");
+  return done("T3", desk, 120);
+}
+
+// The right pier made from the left one by mirror, then the strap that stood there matched with its pair.
+bool secondPier(const QDir&) {
+  auto job = loadJob(std::string(SILLWRIGHT_SOURCE_DIR) + "/samples/boat-shed-front.sillwright");
+  if (!job)
+    return complain("T4", job.problem().text().c_str());
+  WallLine front = job->walls[0];
+  const Opening opening = front.openings.front();
+  const auto atRight = [&](double station) { return station > opening.to; };
+  std::erase_if(front.bolts, [&](const Bolt& bolt) { return atRight(bolt.station); });
+  std::erase_if(front.panels, [&](const Panel& panel) { return atRight(panel.to); });
+  std::erase_if(front.straps, [&](const Strap& strap) { return strap.station > opening.to + 12; });
+  for (Strap& strap : front.straps)
+    if (atRight(strap.station)) {
+      strap.station += 0.4375;
+      strap.heightOffset = 0.25;
+    }
+  const Id wall = front.id;
+  job->walls.replace(front);
+  Desk desk(*job);
+  if (desk.bench.checker().counts().fix == 0)
+    return complain("T4", "nothing is amiss to begin with");
+  ElevationCanvas& elevation = desk.window.elevation();
+  desk.hand.click(elevation, desk.middleOf({wall, opening.id}));
+  desk.hand.key(elevation, Qt::Key_M, Qt::ControlModifier);
+  desk.hand.click(elevation, desk.middleOf({wall, opening.id}));
+  desk.hand.key(elevation, Qt::Key_E, Qt::ControlModifier);
+  desk.settle();
+  const WallLine& after = *desk.bench.job().walls.find(wall);
+  const double length = desk.bench.wall()->layout.length;
+  std::vector<double> stations;
+  for (const Strap& strap : after.straps)
+    stations.push_back(strap.station);
+  std::sort(stations.begin(), stations.end());
+  if (stations.size() != 4 || stations[0] + stations[3] != length || stations[1] + stations[2] != length)
+    return complain("T4", "the piers are not alike");
+  if (desk.bench.checker().counts().fix != 0)
+    return complain("T4", "something is to FIX");
+  return done("T4", desk, 4);
+}
+
 } // namespace
 
 int playAll() {
   const QTemporaryDir folder;
   const QDir into(folder.path());
   bool good = true;
-  for (const auto& task : {frontFromNothing, barMoved})
+  for (const auto& task : {frontFromNothing, barMoved, houseFromSchedule, secondPier})
     good = task(into) && good;
   return good ? 0 : 1;
 }
