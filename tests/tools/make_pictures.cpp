@@ -222,8 +222,9 @@ void closeLook(const char* name) {
     OpenWindow open(support::boatShedFrontSteelMoved(), {1900, 1300}, theme);
     open.window.elevation().zoomToFit();
     Held held(open, pieceOf(open.bench.job(), "S3"), 0);
-    for (int step = 1; step <= 8; ++step)
-      held.moveTo(0.0625 * step);
+    for (int step = 1; step <= 8; ++step) // out and back: at this scale half an inch is no drag yet
+      held.moveTo(step);
+    held.moveTo(0.5);
     themes.push_back(held.picture());
     open.bench.cancel();
   }
