@@ -6,6 +6,7 @@
 #include "core/base/tolerance.h"
 #include "core/edit/operations.h"
 #include "core/gesture/placing.h"
+#include "core/gesture/starter_framing.h"
 #include "core/model/layout.h"
 #include "core/refit/refit.h"
 #include "core/refit/slots.h"
@@ -22,22 +23,6 @@ const WallEndMark* markOfEnd(const Job& job, const Panel& panel, Side side) {
   return findMark(job, side == Side::Left ? panel.leftMark : panel.rightMark);
 }
 
-// From the corner to the framing of this wall.
-double framingStart(const std::optional<Neighbour>& neighbour, EndFraming own, const WallLine& wall) {
-  if (!neighbour)
-    return 0;
-  const double width = neighbour->sillWidth > 0 ? neighbour->sillWidth : dressedWidth(usualSill);
-  if (neighbour->insideCorner)
-    return own == EndFraming::Butts ? -wall.sillInset : -(wall.sillInset + width);
-  return own == EndFraming::Butts ? neighbour->sillInset + width : wall.sillInset;
-}
-
-Interval framingStretch(const Job& job, const WallLine& wall) {
-  const WallPlace place = placeOf(job, wall);
-  return {framingStart(place.atStart, wall.startFraming, wall),
-          wallLength(job, wall) - framingStart(place.atEnd, wall.endFraming, wall)};
-}
-
 // A sill over the free stretch round the panel, as the plan's marks ask for it.
 Job withSillUnder(const Job& job, Id wall, const Panel& panel) {
   const WallLine& line = *job.walls.find(wall);
@@ -50,7 +35,7 @@ Job withSillUnder(const Job& job, Id wall, const Panel& panel) {
   if (!made)
     return job;
   Sill sill = std::get<Sill>(*made);
-  const Interval within = overlap({sill.from, sill.to}, framingStretch(job, line));
+  const Interval within = overlap({sill.from, sill.to}, framingOf(job, line));
   if (within.empty())
     return job;
   sill.from = within.from;
@@ -80,7 +65,7 @@ Job withPost(const Job& job, Id wall, const Panel& panel, Side side, const std::
   Column post;
   const int width = line.sills.empty() ? usualSill.width : line.sills.front().nominal.width;
   post.makeUp = asked ? *asked : mark && mark->column ? *mark->column : MakeUp{1, {4, width}};
-  const Interval framing = framingStretch(job, line);
+  const Interval framing = framingOf(job, line);
   const double wide = alongWall(post.makeUp), inward = side == Side::Left ? 1 : -1;
   double face = side == Side::Left ? std::max(panel.from, framing.from) : std::min(panel.to, framing.to);
   const auto inTheWay = [&](const Column& other) {

@@ -16,14 +16,14 @@ constexpr double longestSill = 240; // in: lumber comes up to 20 ft
 constexpr double shortestSill = 6, shortestPiece = 48;
 constexpr double besideSplice = 14; // in: the end bolt of a piece, its washer, a stud
 
-// From the corner to the framing.
-double framingStart(const std::optional<Neighbour>& neighbour, EndFraming own, double inset) {
+// From the corner to the framing of this wall.
+double framingStart(const std::optional<Neighbour>& neighbour, EndFraming own, const WallLine& wall) {
   if (!neighbour)
     return 0;
-  const double width = dressedWidth(sillSize);
+  const double width = neighbour->sillWidth > 0 ? neighbour->sillWidth : dressedWidth(sillSize);
   if (neighbour->insideCorner)
-    return own == EndFraming::Butts ? -inset : -(inset + width);
-  return own == EndFraming::Butts ? inset + width : inset;
+    return own == EndFraming::Butts ? -wall.sillInset : -(wall.sillInset + width);
+  return own == EndFraming::Butts ? neighbour->sillInset + width : wall.sillInset;
 }
 
 class Framer {
@@ -134,8 +134,8 @@ private:
 
 Interval framingOf(const Job& job, const WallLine& wall) {
   const WallPlace place = placeOf(job, wall);
-  return {framingStart(place.atStart, wall.startFraming, wall.sillInset),
-          place.length - framingStart(place.atEnd, wall.endFraming, wall.sillInset)};
+  return {framingStart(place.atStart, wall.startFraming, wall),
+          place.length - framingStart(place.atEnd, wall.endFraming, wall)};
 }
 
 Job framed(const Job& job, Id wall, const FramedAs& as) {

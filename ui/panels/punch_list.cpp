@@ -246,8 +246,7 @@ QString PunchList::note() const {
            tr("%1 shown, %2 hidden").arg(model_.rowCount()).arg(model_.hidden());
   if (here == 0 && elsewhere == 0)
     return tr("nothing found");
-  return elsewhere == 0 ? tr("%1 on wall %2, none elsewhere").arg(here).arg(mark)
-                        : tr("%1 on wall %2, %3 elsewhere").arg(here).arg(mark).arg(elsewhere);
+  return tr("%1 of %2 on wall %3").arg(here).arg(here + elsewhere).arg(mark); // short: filters stand beside it
 }
 
 void PunchList::mouseReleaseEvent(QMouseEvent* event) {
