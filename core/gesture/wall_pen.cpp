@@ -273,6 +273,16 @@ bool lengthOpen(const WallPen& pen) {
   return !pen.corners.empty() && !typedLength(pen) && (!pen.typed.empty() || !pen.pointer);
 }
 
+// A typed length that ends at the first corner closes the outline.
+void closeWhereTyped(WallPen& pen) {
+  if (pen.corners.size() < 3 || !pen.at || !typedLength(pen) ||
+      distance(*pen.at, pen.corners.front()) >= tolerance::tapeMark)
+    return;
+  pen.closes = true;
+  pen.snap = SnapReason::FirstCorner;
+  pen.at = pen.corners.front();
+}
+
 // After the place in hand changed.
 void judge(WallPen& pen) {
   const std::vector<Point2> chain = withHand(pen);
@@ -296,6 +306,7 @@ void aimAgain(WallPen& pen) {
     aimNext(pen, *pen.pointer);
   else if (!pen.corners.empty())
     pen.at = plus(pen.corners.back(), pen.direction, typedLength(pen).value_or(stub));
+  closeWhereTyped(pen);
   judge(pen);
 }
 

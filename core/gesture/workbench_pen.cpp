@@ -64,6 +64,10 @@ bool Workbench::penKey(char32_t key) {
     return false;
   const bool enter = key == U'\r' || key == U'\n';
   const std::size_t corners = pen_->corners.size();
+  if (enter && !pen_->typed.empty() && pen_->closes) {
+    finishPen(true);
+    return true;
+  }
   if (enter && (!pen_->typed.empty() || corners == 0)) {
     setCorner(*pen_);
   } else if (enter || (pen_->typed.empty() && (key == U'c' || key == U'C'))) {

@@ -41,6 +41,25 @@ struct Hand {
   Point2 corner(std::size_t wall) const { return findCorner(bench.job(), bench.job().walls[wall].startCorner)->at; }
 };
 
+TEST(WallPen, theTypedLengthOfTheLastWallClosesTheOutline) {
+  Hand hand;
+  hand.click(0, 0);
+  hand.move(100, 3);
+  hand.type(U"20'\r");
+  hand.move(240, 50);
+  hand.type(U"10'\r");
+  hand.move(100, 120);
+  hand.type(U"20'\r");
+  hand.move(3, 60);
+  hand.type(U"10'");
+  EXPECT_TRUE(hand.shown().closes);
+  EXPECT_EQ(hand.shown().problem, "");
+  hand.type(U"\r");
+  EXPECT_FALSE(hand.bench.pen());
+  ASSERT_EQ(hand.bench.job().walls.size(), 4u);
+  EXPECT_EQ(hand.length(3), 120);
+}
+
 TEST(WallPen, aRectangleByTypedLengthsIsOneStepThatSaysSo) {
   Hand hand;
   hand.click(0, 0);

@@ -8,6 +8,8 @@
 #include <sstream>
 
 #include "core/edit/limits.h"
+#include "core/edit/operations.h"
+#include "core/gesture/starters.h"
 #include "core/rules/rule_book.h"
 #include "tests/support/sample_jobs.h"
 #include "ui/sheet/output.h"
@@ -26,7 +28,9 @@ SheetOptions on(const char* paper) {
 struct Raster {
   int width = 0, height = 0;
   std::string grey;
-  bool black(int x, int y) const { return static_cast<unsigned char>(grey[static_cast<std::size_t>(y) * width + x]) < 100; }
+  bool black(int x, int y) const {
+    return static_cast<unsigned char>(grey[static_cast<std::size_t>(y) * width + x]) < 100;
+  }
 };
 
 Raster rasterised(const QString& pdf, int page, int dpi, const QString& folder) {
@@ -65,6 +69,42 @@ std::vector<double> middlesOfRuns(const Raster& raster, int y, double width) {
   return middles;
 }
 
+int timesSaid(const Page& page, const std::string& words) {
+  int times = 0;
+  for (const Prim& prim : page.drawing.prims())
+    times += prim.kind == Prim::Kind::Text && page.drawing.textOf(prim).text == words;
+  return times;
+}
+
+// Where a wall is broken over pages, a piece at the match line is on one of them: in the drawing, in the row of
+// stations under it, and in the table.
+TEST(Sheet, everyPieceIsDrawnAlthoughTheWallIsBroken) {
+  int broken = 0;
+  for (int feet = 24; feet <= 34; ++feet) {
+    const double front = 12.0 * feet;
+    const auto started =
+        start(newJob(), starters().front(), std::vector<std::optional<double>>{front, front, 192, {}, 83});
+    ASSERT_TRUE(started) << started.problem().text();
+    for (const char* paper : {"tabloid", "letter"}) {
+      SheetOptions options = on(paper);
+      options.kinds = {PageKind::Elevation};
+      const auto pages = composeSheets(started->job, options);
+      broken += pages.size() > 4;
+      for (std::size_t i = 0; i < started->job.walls.size(); ++i)
+        for (const Bolt& bolt : started->job.walls[i].bolts) {
+          int drawn = 0, said = 0;
+          for (const Page& page : pages) {
+            const int times = timesSaid(page, bolt.mark);
+            said += times;
+            drawn += times >= 3;
+          }
+          EXPECT_GE(drawn, 1) << feet << " ft, " << paper << ", " << bolt.mark << " said " << said << " times";
+        }
+    }
+  }
+  EXPECT_GT(broken, 3);
+}
+
 TEST(Sheet, aDrawnFootMeasuresWhatTheScaleSays) {
   const QTemporaryDir folder;
   const auto pages = composeSheets(support::boatShedFront(), on("tabloid"));
@@ -95,8 +135,8 @@ TEST(Sheet, everyTextStaysOnItsPageOnEveryPaper) {
         const Bounds sheet{0, 0, page.width, page.height};
         for (const Prim& prim : page.drawing.prims())
           if (prim.kind == Prim::Kind::Text) {
-            EXPECT_TRUE(sheet.grown(-20).contains(prim.box)) << paper.key << " " << page.title << ": "
-                                                             << page.drawing.textOf(prim).text;
+            EXPECT_TRUE(sheet.grown(-20).contains(prim.box))
+                << paper.key << " " << page.title << ": " << page.drawing.textOf(prim).text;
           }
       }
     }
@@ -180,7 +220,8 @@ TEST(Sheet, whatTheJobChangedInTheRuleBookIsPrintedOnEveryPaper) {
 TEST(Sheet, aJobThatChangedEveryRuleHasThemAllOnThePaper) {
   Job job = support::boatShedFront();
   for (const RuleRow& row : ruleBook()) {
-    const Grounds grounds{"of a reason said at some length, so that it takes two lines or three", "R. Alder", "2031-05-14"};
+    const Grounds grounds{"of a reason said at some length, so that it takes two lines or three", "R. Alder",
+                          "2031-05-14"};
     const auto changed = setRuleCounts(job, row.name, RuleCounts::Watch, grounds);
     ASSERT_TRUE(changed) << row.name;
     job = *changed;
@@ -225,7 +266,8 @@ TEST(Sheet, anUnwritablePlaceIsOneProblem) {
 TEST(Sheet, daysThatDoNotExistAreNoDates) {
   for (const char* good : {"2031-05-14", "2028-02-29", "2000-02-29"})
     EXPECT_TRUE(isDate(good)) << good;
-  for (const char* bad : {"2031-02-29", "1900-02-29", "2031-13-01", "2031-00-10", "2031-1-01", "14-05-2031", "", "2031-05-1x"})
+  for (const char* bad :
+       {"2031-02-29", "1900-02-29", "2031-13-01", "2031-00-10", "2031-1-01", "14-05-2031", "", "2031-05-1x"})
     EXPECT_FALSE(isDate(bad)) << bad;
 }
 

@@ -38,13 +38,56 @@ double heightAbove(const WallLayout& layout) {
   return top + 12;
 }
 
-// Match lines so that every part is as long as fits, and all about the same.
-std::vector<Interval> broken(Interval stations, double longest) {
-  const int count = std::max(1, static_cast<int>(std::ceil(stations.length() / longest - 1e-9)));
+// Nothing that is set, and no upright bar, stands so near to a match line there that it or its label were cut off.
+bool isClear(const WallLayout& layout, double cut, double beside) {
+  const auto away = [&](const Interval& s) { return !grown(s, beside).contains(cut); };
+  return std::all_of(layout.straps.begin(), layout.straps.end(),
+                     [&](const StrapBody& strap) { return away(strap.plate.s); }) &&
+         std::all_of(layout.anchors.begin(), layout.anchors.end(),
+                     [&](const AnchorBody& anchor) { return away(around(anchor.station, 3)); }) &&
+         std::all_of(layout.bars.begin(), layout.bars.end(),
+                     [&](const BarBody& bar) { return bar.bar->run != BarRun::Upright || away(bar.box.s); });
+}
+
+// The clear place nearest to where a match line would be.
+std::optional<double> clearCut(const WallLayout& layout, double cut, const Interval& allowed, double beside) {
+  for (double off = 0; off <= 24; off += 0.5)
+    for (const double at : {cut + off, cut - off})
+      if (allowed.contains(at) && isClear(layout, at, beside))
+        return at;
+  return std::nullopt;
+}
+
+// So many parts, none longer than `longest`, with match lines about where they would be even, each so far from all
+// pieces, in; without that, even. Nothing where that cannot be.
+std::optional<std::vector<Interval>> brokenInto(const WallLayout& layout, Interval stations, double longest, int count,
+                                                std::optional<double> beside) {
   std::vector<Interval> parts;
-  for (int i = 0; i < count; ++i)
-    parts.push_back({stations.from + stations.length() * i / count, stations.from + stations.length() * (i + 1) / count});
+  double from = stations.from;
+  for (int i = 1; i <= count; ++i) {
+    const double even = stations.from + stations.length() * i / count;
+    // What is left must still fit into the parts that are left.
+    const Interval allowed{std::max(from, stations.to - longest * (count - i)), std::min(from + longest, stations.to)};
+    const std::optional<double> to = i == count || !beside ? even : clearCut(layout, even, allowed, *beside);
+    if (!to)
+      return std::nullopt;
+    parts.push_back({from, *to});
+    from = *to;
+  }
   return parts;
+}
+
+// Match lines so that every part is as long as fits, all are about the same, and none goes through a piece: rather one
+// part more.
+std::vector<Interval> broken(const WallLayout& layout, Interval stations, double longest) {
+  const int count = std::max(1, static_cast<int>(std::ceil(stations.length() / longest - 1e-9)));
+  for (const int parts : {count, count + 1})
+    for (const double beside : {10.0, 6.0}) // room for a label
+      if (auto clear = brokenInto(layout, stations, longest, parts, beside))
+        return *clear;
+  if (auto clear = brokenInto(layout, stations, longest, count, 2.0)) // at least for the piece
+    return *clear;
+  return *brokenInto(layout, stations, longest, count, std::nullopt);
 }
 
 struct Fit {
@@ -61,7 +104,7 @@ Fit fitStretch(const WallLayout& layout, Interval stations, const Bounds& area) 
   if (whole.pointsPerInch >= leastScale)
     return {whole, {stations}};
   const Scale kept = elevationScale(std::min(byHeight, leastScale));
-  return {kept, broken(stations, room / kept.pointsPerInch)};
+  return {kept, broken(layout, stations, room / kept.pointsPerInch)};
 }
 
 double heightOnPage(const WallLayout& layout, double scale) {
@@ -206,8 +249,8 @@ std::vector<std::string> barsOutside(const Job& job, const WallLayout& layout, c
   std::vector<std::string> bars;
   for (const BarBody& bar : layout.bars) {
     const double s = bar.body.a.s;
-    const bool shown = std::any_of(parts.begin(), parts.end(),
-                                   [&](const Stretch& part) { return part.stations.contains(s); });
+    const bool shown =
+        std::any_of(parts.begin(), parts.end(), [&](const Stretch& part) { return part.stations.contains(s); });
     if (bar.bar->run == BarRun::Upright && !shown)
       bars.push_back(bar.bar->mark + " · " + printLength(s, job.units));
   }
