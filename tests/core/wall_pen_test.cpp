@@ -35,6 +35,16 @@ struct Hand {
     for (const char32_t key : keys)
       EXPECT_TRUE(bench.penKey(key)) << static_cast<int>(key);
   }
+  // To the right, up and back, by typed lengths.
+  void threeSides(const std::u32string& front, const std::u32string& side) {
+    click(0, 0);
+    move(100, 3);
+    type(front);
+    move(pen().corners.back().x + 6, 50);
+    type(side);
+    move(100, pen().corners.back().y - 4);
+    type(front);
+  }
   const WallPen& pen() const { return *bench.pen(); }
   ShownPen shown() const { return shownOf(pen()); }
   double length(std::size_t wall) const { return wallLength(bench.job(), bench.job().walls[wall]); }
@@ -43,13 +53,7 @@ struct Hand {
 
 TEST(WallPen, theTypedLengthOfTheLastWallClosesTheOutline) {
   Hand hand;
-  hand.click(0, 0);
-  hand.move(100, 3);
-  hand.type(U"20'\r");
-  hand.move(240, 50);
-  hand.type(U"10'\r");
-  hand.move(100, 120);
-  hand.type(U"20'\r");
+  hand.threeSides(U"20'\r", U"10'\r");
   hand.move(3, 60);
   hand.type(U"10'");
   EXPECT_TRUE(hand.shown().closes);
@@ -62,13 +66,7 @@ TEST(WallPen, theTypedLengthOfTheLastWallClosesTheOutline) {
 
 TEST(WallPen, aRectangleByTypedLengthsIsOneStepThatSaysSo) {
   Hand hand;
-  hand.click(0, 0);
-  hand.move(100, 3);
-  hand.type(U"24-6\r");
-  hand.move(300, 50);
-  hand.type(U"12'\r");
-  hand.move(100, 140);
-  hand.type(U"24' 6\"\r");
+  hand.threeSides(U"24-6\r", U"12'\r");
   EXPECT_TRUE(hand.bench.job().walls.empty()) << "nothing of the job changes before it is finished";
   hand.type(U"\r");
   EXPECT_FALSE(hand.bench.pen()) << hand.shown().problem;

@@ -25,6 +25,24 @@ struct TypedLength {
   FormReading reading; // why there is none
 };
 
+// The wall that a form is about, with the job it stands in.
+struct AskedAbout {
+  Job base;
+  std::shared_ptr<const CheckedWall> wall;
+  Id id() const { return wall->layout.wall->id; }
+  const WallLine& line() const { return *wall->layout.wall; }
+  QString mark() const { return text(line().mark); }
+  QString length(double inches) const { return text(printLength(inches, base.units)); }
+};
+
+// Nothing without a wall in view; what is in hand is let go of.
+std::optional<AskedAbout> askedAbout(Workbench& bench) {
+  bench.cancel();
+  if (auto wall = bench.wall())
+    return AskedAbout{bench.session().base(), std::move(wall)};
+  return std::nullopt;
+}
+
 TypedLength lengthOf(const QString& typed, LengthStyle units, const QString& whatFor) {
   if (typed.trimmed().isEmpty())
     return {{}, {whatFor, false}};
@@ -87,81 +105,71 @@ void MainWindow::showPlanMenu(QPoint at) {
 }
 
 void MainWindow::splitWall() {
-  const auto wall = bench_.wall();
-  if (!wall)
+  const auto asked = askedAbout(bench_);
+  if (!asked)
     return;
-  bench_.cancel();
-  const Job base = bench_.session().base();
-  const Id id = wall->layout.wall->id;
-  const double length = wall->layout.length;
+  const double length = asked->wall->layout.length;
   double station = 0;
   const auto read = [&](const std::vector<QString>& typed) -> FormReading {
-    const TypedLength at = lengthOf(typed[0], base.units, tr("Where, from the hook: its left end seen from outside."));
+    const TypedLength at =
+        lengthOf(typed[0], asked->base.units, tr("Where, from the hook: its left end seen from outside."));
     if (!at.value)
       return at.reading;
     station = *at.value;
-    const auto split = sillwright::splitWall(base, id, station);
+    const auto split = sillwright::splitWall(asked->base, asked->id(), station);
     if (!split)
       return {text(split.problem().message), false};
-    return {tr("%1 on the left, %2 on the right")
-                .arg(text(printLength(station, base.units)), text(printLength(length - station, base.units))),
-            true};
+    return {tr("%1 on the left, %2 on the right").arg(asked->length(station), asked->length(length - station)), true};
   };
-  FormDialog form(tr("Split wall %1, %2").arg(text(wall->layout.wall->mark), text(printLength(length, base.units))),
-                  {{tr("At, from the left end"), {}, text(printLength(std::round(length / 2), base.units))}},
-                  tr("Split"), read, this);
+  FormDialog form(tr("Split wall %1, %2").arg(asked->mark(), asked->length(length)),
+                  {{tr("At, from the left end"), {}, asked->length(std::round(length / 2))}}, tr("Split"), read, this);
   if (form.exec() == QDialog::Accepted)
-    bench_.splitWall(id, station);
+    bench_.splitWall(asked->id(), station);
 }
 
 void MainWindow::moveWall() {
-  const auto wall = bench_.wall();
-  if (!wall)
+  const auto asked = askedAbout(bench_);
+  if (!asked)
     return;
-  bench_.cancel();
-  const Job base = bench_.session().base();
-  const Id id = wall->layout.wall->id;
+  const Job& base = asked->base;
   double out = 0;
   const auto read = [&](const std::vector<QString>& typed) -> FormReading {
     const TypedLength by = lengthOf(typed[1], base.units, tr("How far. The walls beside it become longer or shorter."));
     if (!by.value)
       return by.reading;
     out = typed[0] == tr("out") ? *by.value : -*by.value;
-    const auto moved = sillwright::moveWall(base, id, out);
+    const auto moved = sillwright::moveWall(base, asked->id(), out);
     if (!moved)
       return {text(moved.problem().message), false};
     QStringList lengths;
-    for (const Id each :
-         wallsAround(*moved, std::vector<Id>{wall->layout.wall->startCorner, wall->layout.wall->endCorner}))
+    for (const Id each : wallsAround(*moved, std::vector<Id>{asked->line().startCorner, asked->line().endCorner}))
       if (const WallLine& line = *moved->walls.find(each); wallLength(*moved, line) != wallLength(base, line))
-        lengths << tr("wall %1 %2").arg(text(line.mark), text(printLength(wallLength(*moved, line), base.units)));
+        lengths << tr("wall %1 %2").arg(text(line.mark), asked->length(wallLength(*moved, line)));
     return {lengths.join(QStringLiteral(", ")), out != 0};
   };
-  FormDialog form(tr("Move wall %1").arg(text(wall->layout.wall->mark)),
+  FormDialog form(tr("Move wall %1").arg(asked->mark()),
                   {{tr("Which way"), tr("out"), {}, {tr("out"), tr("in")}}, {tr("How far"), {}, tr("2' or 6 1/2")}},
                   tr("Move"), read, this);
   if (form.exec() != QDialog::Accepted)
     return;
-  if (const auto problem = bench_.moveWall(id, out))
+  if (const auto problem = bench_.moveWall(asked->id(), out))
     status_->tell(tr("the wall stays: %1").arg(text(problem->message)));
 }
 
 void MainWindow::takeCornerAway() {
-  const auto wall = bench_.wall();
-  if (!wall)
+  const auto asked = askedAbout(bench_);
+  if (!asked)
     return;
-  bench_.cancel();
-  const Job base = bench_.session().base();
-  const Id corners[] = {wall->layout.wall->startCorner, wall->layout.wall->endCorner};
+  const Id corners[] = {asked->line().startCorner, asked->line().endCorner};
   const QString names[] = {tr("left end"), tr("right end")};
   Id corner;
   const auto read = [&](const std::vector<QString>& typed) -> FormReading {
     corner = typed[0] == names[0] ? corners[0] : corners[1];
-    const auto joined = joinAtCorner(base, corner);
+    const auto joined = joinAtCorner(asked->base, corner);
     return joined ? FormReading{tr("The two walls there become one."), true}
                   : FormReading{text(joined.problem().message), false};
   };
-  FormDialog form(tr("Take a corner of wall %1 away").arg(text(wall->layout.wall->mark)),
+  FormDialog form(tr("Take a corner of wall %1 away").arg(asked->mark()),
                   {{tr("Which, seen from outside"), names[1], {}, {names[0], names[1]}}}, tr("Take away"), read, this);
   if (form.exec() != QDialog::Accepted)
     return;
