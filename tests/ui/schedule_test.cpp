@@ -260,9 +260,18 @@ TEST_F(ScheduleTest, WhatCannotBeStaysOpenWithItsSentence) {
   EXPECT_EQ(bench.job(), before);
   QTest::mouseClick(table().viewport(), Qt::LeftButton, {}, cell(row + 1, ScheduleModel::PanelColumn).center());
   QCoreApplication::processEvents();
-  ASSERT_NE(editor(), nullptr); // elsewhere, too
+  ASSERT_NE(editor(), nullptr); // elsewhere, too, and the keyboard stays with it
   EXPECT_EQ(editor()->text(), QStringLiteral("900'"));
-  editor()->setFocus();
+  EXPECT_TRUE(editor()->hasFocus());
+  QTest::mouseDClick(table().viewport(), Qt::LeftButton, {}, cell(row + 1, ScheduleModel::MarkColumn).center());
+  QCoreApplication::processEvents();
+  ASSERT_NE(editor(), nullptr);
+  EXPECT_TRUE(editor()->hasFocus());
+  EXPECT_LE(table().selectionModel()->selectedRows(ScheduleModel::PanelColumn).size(), 1);
+  table().setFocus();
+  key(Qt::Key_A);
+  EXPECT_TRUE(editor()->hasFocus());
+  table().setFocus();
   key(Qt::Key_Escape);
   EXPECT_EQ(editor(), nullptr);
   EXPECT_EQ(table().problem(), QString());

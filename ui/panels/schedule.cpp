@@ -224,10 +224,24 @@ bool Schedule::event(QEvent* event) {
   return QTableView::event(event);
 }
 
+// A refused cell keeps the keyboard until it is put right or given up: a press elsewhere only gives it back.
+QWidget* Schedule::refusedCell() const {
+  QWidget* editor = edited_.isValid() ? indexWidget(edited_) : nullptr;
+  return editor && editor->property("wrong").toBool() ? editor : nullptr;
+}
+
 void Schedule::mousePressEvent(QMouseEvent* event) {
+  if (QWidget* refused = refusedCell())
+    return refused->setFocus(Qt::OtherFocusReason);
   if (!edited_.isValid())
     say({});
   QTableView::mousePressEvent(event);
+}
+
+void Schedule::mouseDoubleClickEvent(QMouseEvent* event) {
+  if (QWidget* refused = refusedCell())
+    return refused->setFocus(Qt::OtherFocusReason);
+  QTableView::mouseDoubleClickEvent(event);
 }
 
 void Schedule::mouseReleaseEvent(QMouseEvent* event) {
@@ -239,6 +253,13 @@ void Schedule::mouseReleaseEvent(QMouseEvent* event) {
 }
 
 void Schedule::keyPressEvent(QKeyEvent* event) {
+  if (QWidget* refused = refusedCell(); refused && !refused->hasFocus()) {
+    if (event->key() == Qt::Key_Escape)
+      closeEditor(refused, QAbstractItemDelegate::RevertModelCache);
+    else
+      refused->setFocus(Qt::OtherFocusReason);
+    return;
+  }
   if (event->matches(QKeySequence::Copy))
     return copyRows();
   if (event->matches(QKeySequence::Paste))

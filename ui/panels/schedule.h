@@ -44,6 +44,7 @@ Q_SIGNALS:
 protected:
   bool event(QEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
+  void mouseDoubleClickEvent(QMouseEvent* event) override;
   void mouseReleaseEvent(QMouseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
@@ -56,6 +57,7 @@ protected:
 
 private:
   void shareWidth();
+  QWidget* refusedCell() const; // the cell that is open with what cannot be; null where none is
   bool editNear(const QModelIndex& index);
   void editBeside(const QModelIndex& index, int step);
   std::optional<Problem> enter(const QModelIndex& index, const QString& typed);
