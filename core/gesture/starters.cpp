@@ -14,6 +14,7 @@
 #include "core/refit/refit_words.h"
 #include "core/rules/checker.h"
 #include "core/rules/wording.h"
+#include "core/standards/lumber.h"
 
 namespace sillwright {
 
@@ -67,44 +68,56 @@ Opening openingOf(OpeningKind kind, Interval s, double sill, double head) {
   return opening;
 }
 
+// The wall that a starter is put on. The middle is that of the concrete, as it is taped; the framing of a wall that
+// butts is shorter at one end.
+struct Ground {
+  double length = 0; // of the concrete
+  double height = 0; // of the wall
+  Interval framing;
+
+  double centred(double width) const { return roundTo((length - width) / 2, tolerance::tapeMark); }
+  // How wide what is centred may be so that on both sides so much framing is left.
+  double roomInTheMiddle(double left) const {
+    return 2 * (std::min(length / 2 - framing.from, framing.to - length / 2) - left);
+  }
+};
+
 // One opening with a panel at each side.
-Result<FramedAs> oneOpening(OpeningKind kind, const Interval& framing, const WallLine& wall, Lengths lengths,
-                            LengthStyle units) {
+Result<FramedAs> oneOpening(OpeningKind kind, const Ground& ground, Lengths lengths, LengthStyle units) {
+  const Interval& framing = ground.framing;
   const double width = *lengths[2], head = *lengths[4];
-  if (const double room = framing.length() - 2 * leastPier; width > room)
+  const double room = lengths[3] ? framing.length() - 2 * leastPier : ground.roomInTheMiddle(leastPier);
+  if (width > room)
     return tooNarrow("opening", room, units);
-  if (const double room = wall.wallHeight - 9.25 - 3; head > room) // header and double plate
-    return tooNarrow("head", room, units);
-  const double middle = roundTo(framing.middle() - width / 2, tolerance::tapeMark);
-  const double from = lengths[3].value_or(middle); // from the end of the concrete, as it is taped
+  if (const double under = ground.height - Opening{}.headerDepth - 2 * dressedTwo; head > under) // the double plate
+    return tooNarrow("head", under, units);
+  const double from = lengths[3].value_or(ground.centred(width));
   if (from < framing.from + leastPier || from + width > framing.to - leastPier)
     return tooNarrow("left", framing.to - leastPier - width, units);
   const Interval s{from, from + width};
   return FramedAs{{openingOf(kind, s, 0, head)}, {{framing.from, s.from}, {s.to, framing.to}}};
 }
 
-Result<FramedAs> twoWindows(const Interval& framing, Lengths lengths, LengthStyle units) {
-  const double width = *lengths[2], panel = *lengths[3];
-  const double room = framing.length() - 2 * leastPier;
+Result<FramedAs> twoWindows(const Ground& ground, Lengths lengths, LengthStyle units) {
+  const double width = *lengths[2], panel = *lengths[3], from = ground.centred(panel);
+  const double room = ground.roomInTheMiddle(leastPier);
   if (panel + 2 * leastOpening > room)
     return tooNarrow("panel", room - 2 * leastOpening, units);
   if (2 * width + panel > room)
     return tooNarrow("window", (room - panel) / 2, units);
-  const double from = roundTo(framing.middle() - panel / 2, tolerance::tapeMark);
   const Interval between{from, from + panel};
   return FramedAs{{openingOf(OpeningKind::Window, {between.from - width, between.from}, windowSill, windowHead),
                    openingOf(OpeningKind::Window, {between.to, between.to + width}, windowSill, windowHead)},
                   {between}};
 }
 
-Result<FramedAs> framedAs(const Starter& starter, const Interval& framing, const WallLine& wall, Lengths lengths,
-                          LengthStyle units) {
+Result<FramedAs> framedAs(const Starter& starter, const Ground& ground, Lengths lengths, LengthStyle units) {
   if (starter.key == "two-piers")
-    return oneOpening(OpeningKind::GarageDoor, framing, wall, lengths, units);
+    return oneOpening(OpeningKind::GarageDoor, ground, lengths, units);
   if (starter.key == "door")
-    return oneOpening(OpeningKind::Door, framing, wall, lengths, units);
+    return oneOpening(OpeningKind::Door, ground, lengths, units);
   if (starter.key == "narrow-panel")
-    return twoWindows(framing, lengths, units);
+    return twoWindows(ground, lengths, units);
   return FramedAs{};
 }
 
@@ -180,8 +193,8 @@ Result<Started> start(const Job& job, const Starter& starter, Lengths lengths, I
       walls.push_back(next.walls[i].id);
   for (const Id wall : walls) {
     const WallLine& line = *next.walls.find(wall);
-    const Result<FramedAs> as =
-        wall == walls.front() ? framedAs(starter, framingOf(next, line), line, lengths, job.units) : FramedAs{};
+    const Ground ground{wallLength(next, line), line.wallHeight, framingOf(next, line)};
+    const Result<FramedAs> as = wall == walls.front() ? framedAs(starter, ground, lengths, job.units) : FramedAs{};
     if (!as)
       return as.problem();
     next = framed(next, wall, *as);

@@ -59,6 +59,7 @@ TEST(Starters, piersHaveAStrapAtBothEndsOfTheirPanels) {
   ASSERT_EQ(front.openings.size(), 1u);
   EXPECT_EQ(front.openings[0].kind, OpeningKind::GarageDoor);
   EXPECT_EQ(front.openings[0].to - front.openings[0].from, 192);
+  EXPECT_EQ(front.openings[0].from, 288 - front.openings[0].to); // in the middle, as it is taped
   ASSERT_EQ(front.panels.size(), 2u);
   EXPECT_EQ(front.sills.size(), 2u);
   EXPECT_EQ(front.straps.size(), 4u);
